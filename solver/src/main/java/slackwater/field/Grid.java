@@ -1,0 +1,31 @@
+package slackwater.field;
+
+import slackwater.geometry.Vec3;
+
+/**
+ * A regular grid of cubic cells over the tank. Cell (i, j, k) has its centre at (i + 1/2, j + 1/2, k + 1/2) h;
+ * its values stand at {@code index(i, j, k)}, x fastest.
+ *
+ * @param nx cells along the front
+ * @param ny cells from front to back
+ * @param nz cells upwards
+ * @param cellSizeM edge h of a cell, metres
+ */
+public record Grid(int nx, int ny, int nz, double cellSizeM) {
+    public int cells() {
+        return nx * ny * nz;
+    }
+
+    public int index(int i, int j, int k) {
+        return (k * ny + j) * nx + i;
+    }
+
+    /** Centre of a cell, metres. */
+    public Vec3 centreM(int i, int j, int k) {
+        return new Vec3((i + 0.5) * cellSizeM, (j + 0.5) * cellSizeM, (k + 0.5) * cellSizeM);
+    }
+
+    public double cellVolumeM3() {
+        return cellSizeM * cellSizeM * cellSizeM;
+    }
+}

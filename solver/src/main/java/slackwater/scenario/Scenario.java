@@ -1,0 +1,9 @@
+package slackwater.scenario;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What was asked: a tank, what stands in it, what moves its water, and the corals to judge. All in SI units. */
+public record Scenario(String name, Tank tank, List<Rock> rocks, List<Pump> pumps, Optional<Return> returnLine,
+                       Optional<Overflow> overflow, List<Coral> corals) {
+}
