@@ -1,0 +1,19 @@
+package slackwater.backend;
+
+/** A flow under way. Not for use by more than one thread at a time. */
+public interface FlowSolver extends AutoCloseable {
+    /** Starts anew at step 0 from the equilibrium of the given moments. */
+    void initialise(Moments moments);
+
+    /** Takes some steps. {@code advance(3)} then {@code advance(4)} equals {@code advance(7)} bit for bit. */
+    void advance(int steps);
+
+    /** Steps taken since the start. */
+    long step();
+
+    /** Writes the present density and velocity of every cell. */
+    void read(Moments moments);
+
+    @Override
+    void close();
+}

@@ -1,0 +1,160 @@
+package slackwater.backend;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import slackwater.lattice.BodyForce;
+import slackwater.lattice.LatticeProblem;
+import slackwater.lattice.MassSource;
+import slackwater.lattice.VelocitySet;
+
+/**
+ * Jets, inlets and outlets: once a step, before the collision, each of their cells gains momentum and mass by the exact
+ * difference of two equilibria, so that what is put in is exact whatever the operator. Source: [Kupershtokh2009].
+ * The same object serves every back end.
+ */
+public final class Kicks {
+    /** How a back end hands out the populations of a cell (index as in the problem), as deviations from the weights. */
+    public interface Populations {
+        double get(int cell, int direction);
+
+        void add(int cell, int direction, double change);
+    }
+
+    private final List<Jet> jets = new ArrayList<>();
+    private final List<MassSource> massSources;
+
+    public Kicks(LatticeProblem problem) {
+        SplittableRandom seeds = new SplittableRandom(problem.seed());
+        for (BodyForce force : problem.forces()) {
+            jets.add(new Jet(force, seeds.split()));
+        }
+        massSources = problem.massSources();
+    }
+
+    /** Applies every source for one step and moves the random part on. */
+    public void apply(long step, Populations populations) {
+        for (Jet jet : jets) {
+            jet.prepare(step);
+            for (int n = 0; n < jet.force.cells().length; n++) {
+                kick(populations, jet.force.cells()[n], 0, false, jet.fx(n), jet.fy(n), jet.fz(n));
+            }
+        }
+        for (MassSource source : massSources) {
+            for (int n = 0; n < source.cells().length; n++) {
+                double mass = source.rate() * source.weights()[n];
+                kick(populations, source.cells()[n], mass, mass < 0, 0, 0, 0);
+            }
+        }
+    }
+
+    /** Adds half a step's mean force to the velocity of the forced cells: the velocity in the middle of the kick. */
+    public void addHalfForce(long step, Moments moments) {
+        for (Jet jet : jets) {
+            double half = 0.5 * jet.strength(step);
+            BodyForce force = jet.force;
+            for (int n = 0; n < force.cells().length; n++) {
+                int cell = force.cells()[n];
+                double share = half * force.weights()[n] / (1 + moments.densityDeviation()[cell]);
+                moments.ux()[cell] += (float) (share * force.fx());
+                moments.uy()[cell] += (float) (share * force.fy());
+                moments.uz()[cell] += (float) (share * force.fz());
+            }
+        }
+    }
+
+    private void kick(Populations populations, int cell, double mass, boolean carriesVelocity, double fx, double fy,
+                      double fz) {
+        double deviation = 0;
+        double jx = 0;
+        double jy = 0;
+        double jz = 0;
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            double f = populations.get(cell, i);
+            deviation += f;
+            jx += f * VelocitySet.cx(i);
+            jy += f * VelocitySet.cy(i);
+            jz += f * VelocitySet.cz(i);
+        }
+        double density = 1 + deviation;
+        double keep = carriesVelocity ? (density + mass) / density : 1;
+        double newDensity = density + mass;
+        double ux = (jx * keep + fx) / newDensity;
+        double uy = (jy * keep + fy) / newDensity;
+        double uz = (jz * keep + fz) / newDensity;
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            populations.add(cell, i, Equilibrium.deviation(i, deviation + mass, ux, uy, uz)
+                    - Equilibrium.deviation(i, deviation, jx / density, jy / density, jz / density));
+        }
+    }
+
+    /**
+     * One force and its random part: at every cell an Ornstein-Uhlenbeck process in each direction, less the mean over
+     * the cells, so that the total stays exactly the given force.
+     */
+    private static final class Jet {
+        private final BodyForce force;
+        private final SplittableRandom random;
+        private final double[][] noise;
+        private final double[] mean = new double[3];
+        private final double magnitude;
+        private double strength;
+
+        Jet(BodyForce force, SplittableRandom random) {
+            this.force = force;
+            this.random = random;
+            this.noise = new double[3][force.fluctuation() > 0 ? force.cells().length : 0];
+            this.magnitude = Math.sqrt(force.fx() * force.fx() + force.fy() * force.fy() + force.fz() * force.fz());
+            for (double[] component : noise) {
+                for (int n = 0; n < component.length; n++) {
+                    component[n] = random.nextGaussian();
+                }
+            }
+        }
+
+        double strength(long step) {
+            double factor = force.modulation().factor(step);
+            return factor * factor;
+        }
+
+        void prepare(long step) {
+            strength = strength(step);
+            double memory = Math.exp(-1 / force.correlationSteps());
+            double fresh = Math.sqrt(1 - memory * memory);
+            for (double[] component : noise) {
+                for (int n = 0; n < component.length; n++) {
+                    component[n] = memory * component[n] + fresh * random.nextGaussian();
+                }
+            }
+            for (int axis = 0; axis < 3; axis++) {
+                mean[axis] = weightedMean(noise[axis]);
+            }
+        }
+
+        private double weightedMean(double[] component) {
+            double sum = 0;
+            for (int n = 0; n < component.length; n++) {
+                sum += component[n] * force.weights()[n];
+            }
+            return sum;
+        }
+
+        double fx(int n) {
+            return local(n, force.fx(), 0);
+        }
+
+        double fy(int n) {
+            return local(n, force.fy(), 1);
+        }
+
+        double fz(int n) {
+            return local(n, force.fz(), 2);
+        }
+
+        private double local(int n, double total, int axis) {
+            double random = noise[axis].length == 0 ? 0
+                    : force.fluctuation() * magnitude * (noise[axis][n] - mean[axis]);
+            return strength * force.weights()[n] * (total + random);
+        }
+    }
+}

@@ -1,0 +1,159 @@
+package slackwater.backend.cpu;
+
+import slackwater.backend.Equilibrium;
+import slackwater.backend.FlowSolver;
+import slackwater.backend.Kicks;
+import slackwater.backend.Moments;
+import slackwater.lattice.CollisionOperator;
+import slackwater.lattice.CollisionOperator.Bgk;
+import slackwater.lattice.CollisionOperator.RecursiveRegularised;
+import slackwater.lattice.LatticeProblem;
+import slackwater.lattice.VelocitySet;
+
+/**
+ * One copy of the populations, streamed in place: even steps read and write a cell's own populations, odd steps its
+ * neighbours', so that a cell touches the same places when it reads as when it writes and no two cells share any
+ * ([Bailey2009]). A step is: links, kicks, sweep.
+ */
+final class CpuSolver implements FlowSolver, Kicks.Populations {
+    private final LatticeProblem problem;
+    private final Layout layout;
+    private final Links links;
+    private final Spans spans;
+    private final Sweep sweep;
+    private final Crew crew;
+    private final float[] f;
+    private final int[] homes;
+    private final int[][] readBase = new int[2][VelocitySet.Q];
+    private final Crew.Task copyTask = this::copyShare;
+    private final Crew.Task sweepTask = this::sweepShare;
+    private Kicks kicks;
+    private long step;
+    private boolean fresh = true;
+
+    CpuSolver(LatticeProblem problem, int threads) {
+        this.problem = problem;
+        this.layout = new Layout(problem);
+        this.links = new Links(problem, layout);
+        this.spans = new Spans(problem, layout);
+        this.sweep = sweep(problem.operator());
+        this.f = new float[layout.floats()];
+        this.homes = layout.homes(problem);
+        this.kicks = new Kicks(problem);
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            readBase[0][i] = i * layout.stride;
+            readBase[1][i] = VelocitySet.opposite(i) * layout.stride - layout.offset(i);
+        }
+        this.crew = new Crew(threads);
+    }
+
+    private static Sweep sweep(CollisionOperator operator) {
+        if (operator instanceof Bgk bgk) {
+            return new BgkSweep(bgk);
+        }
+        return new RegularisedSweep((RecursiveRegularised) operator);
+    }
+
+    @Override
+    public void initialise(Moments moments) {
+        kicks = new Kicks(problem);
+        step = 0;
+        fresh = true;
+        for (int cell = 0; cell < problem.cells(); cell++) {
+            boolean solid = problem.solid()[cell];
+            for (int i = 0; i < VelocitySet.Q; i++) {
+                f[i * layout.stride + homes[cell]] = solid ? 0
+                        : (float) Equilibrium.deviation(i, moments.densityDeviation()[cell], moments.ux()[cell],
+                                moments.uy()[cell], moments.uz()[cell]);
+            }
+        }
+    }
+
+    @Override
+    public void advance(int steps) {
+        for (int n = 0; n < steps; n++) {
+            applyLinks();
+            kicks.apply(step, this);
+            crew.run(sweepTask);
+            step++;
+            fresh = false;
+        }
+    }
+
+    /** Brings the populations that arrive at boundaries to where the next step reads them; the start has them there. */
+    private void applyLinks() {
+        if (!fresh) {
+            crew.run(copyTask);
+            links.push(f, even());
+        }
+    }
+
+    private void copyShare(int worker) {
+        links.copy(f, even(), share(links.count(), worker), share(links.count(), worker + 1));
+    }
+
+    private void sweepShare(int worker) {
+        int[] base = readBase[even() ? 0 : 1];
+        int last = share(spans.count(), worker + 1);
+        for (int block = share(spans.count(), worker); block < last; block++) {
+            sweep.collide(f, base, spans.from(block), spans.to(block));
+        }
+    }
+
+    private int share(int count, int worker) {
+        return (int) ((long) count * worker / crew.size());
+    }
+
+    private boolean even() {
+        return (step & 1) == 0;
+    }
+
+    @Override
+    public long step() {
+        return step;
+    }
+
+    @Override
+    public void read(Moments moments) {
+        applyLinks();
+        crew.run(worker -> readShare(moments, share(problem.cells(), worker), share(problem.cells(), worker + 1)));
+        kicks.addHalfForce(step, moments);
+    }
+
+    private void readShare(Moments moments, int from, int to) {
+        int[] base = readBase[even() ? 0 : 1];
+        for (int cell = from; cell < to; cell++) {
+            boolean solid = problem.solid()[cell];
+            float deviation = 0;
+            float jx = 0;
+            float jy = 0;
+            float jz = 0;
+            for (int i = 0; i < VelocitySet.Q && !solid; i++) {
+                float value = f[base[i] + homes[cell]];
+                deviation += value;
+                jx += value * VelocitySet.cx(i);
+                jy += value * VelocitySet.cy(i);
+                jz += value * VelocitySet.cz(i);
+            }
+            moments.densityDeviation()[cell] = deviation;
+            moments.ux()[cell] = jx / (1 + deviation);
+            moments.uy()[cell] = jy / (1 + deviation);
+            moments.uz()[cell] = jz / (1 + deviation);
+        }
+    }
+
+    @Override
+    public double get(int cell, int direction) {
+        return f[readBase[even() ? 0 : 1][direction] + homes[cell]];
+    }
+
+    @Override
+    public void add(int cell, int direction, double change) {
+        f[readBase[even() ? 0 : 1][direction] + homes[cell]] += (float) change;
+    }
+
+    @Override
+    public void close() {
+        crew.close();
+    }
+}

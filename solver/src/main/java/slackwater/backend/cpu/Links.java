@@ -1,0 +1,117 @@
+package slackwater.backend.cpu;
+
+import java.util.Arrays;
+import slackwater.lattice.LatticeProblem;
+import slackwater.lattice.Streaming;
+import slackwater.lattice.VelocitySet;
+
+/**
+ * The boundaries as copies within the array of populations: all that streaming at constant offsets gets wrong at glass,
+ * rock, sand, surface and periodic faces. Done before each sweep; no copy reads what another one writes, so their order
+ * does not matter.
+ *
+ * <p>With populations stored in place ([Bailey2009]) an even step leaves f*_j(y) in slot opp(j) of y and the odd step
+ * that follows looks for f_i(x) in slot opp(i) of x - c_i; an odd step leaves f*_j(y) in slot j of y + c_j and the even
+ * step looks in slot i of x.
+ */
+final class Links {
+    private int[] evenTo = new int[1024];
+    private int[] evenFrom = new int[1024];
+    private int[] oddTo = new int[1024];
+    private int[] oddFrom = new int[1024];
+    private int count;
+    private int[] moving = new int[16];
+    private float[] gain = new float[16];
+    private int movingCount;
+
+    Links(LatticeProblem problem, Layout layout) {
+        Streaming streaming = new Streaming(problem);
+        int[] home = layout.homes(problem);
+        for (int k = 0; k < problem.nz(); k++) {
+            for (int j = 0; j < problem.ny(); j++) {
+                for (int i = 0; i < problem.nx(); i++) {
+                    if (!problem.solid()[problem.index(i, j, k)] && (onFace(problem, i, j, k)
+                            || besideSolid(problem, i, j, k))) {
+                        addLinks(streaming, layout, home, i, j, k);
+                    }
+                }
+            }
+        }
+    }
+
+    int count() {
+        return count;
+    }
+
+    /** Does the copies from one link to another for the parity of the step that follows. */
+    void copy(float[] f, boolean even, int from, int to) {
+        int[] target = even ? evenTo : oddTo;
+        int[] source = even ? evenFrom : oddFrom;
+        for (int n = from; n < to; n++) {
+            f[target[n]] = f[source[n]];
+        }
+    }
+
+    /** Adds what moving walls give; after the copies. */
+    void push(float[] f, boolean even) {
+        int[] target = even ? evenTo : oddTo;
+        for (int n = 0; n < movingCount; n++) {
+            f[target[moving[n]]] += gain[n];
+        }
+    }
+
+    private void addLinks(Streaming streaming, Layout layout, int[] home, int i, int j, int k) {
+        int cell = layout.cell(i, j, k);
+        for (int direction = 1; direction < VelocitySet.Q; direction++) {
+            Streaming.Origin origin = streaming.origin(i, j, k, direction);
+            int left = home[origin.cell()];
+            if (origin.direction() == direction && left + layout.offset(direction) == cell) {
+                continue;
+            }
+            int opposite = VelocitySet.opposite(direction);
+            ensureRoom();
+            evenTo[count] = direction * layout.stride + cell;
+            evenFrom[count] = origin.direction() * layout.stride + left + layout.offset(origin.direction());
+            oddTo[count] = opposite * layout.stride + cell - layout.offset(direction);
+            oddFrom[count] = VelocitySet.opposite(origin.direction()) * layout.stride + left;
+            if (origin.gain() != 0) {
+                addMoving(origin.gain());
+            }
+            count++;
+        }
+    }
+
+    private void addMoving(double value) {
+        if (movingCount == moving.length) {
+            moving = Arrays.copyOf(moving, 2 * movingCount);
+            gain = Arrays.copyOf(gain, 2 * movingCount);
+        }
+        moving[movingCount] = count;
+        gain[movingCount++] = (float) value;
+    }
+
+    private void ensureRoom() {
+        if (count == evenTo.length) {
+            int room = 2 * count;
+            evenTo = Arrays.copyOf(evenTo, room);
+            evenFrom = Arrays.copyOf(evenFrom, room);
+            oddTo = Arrays.copyOf(oddTo, room);
+            oddFrom = Arrays.copyOf(oddFrom, room);
+        }
+    }
+
+    private static boolean onFace(LatticeProblem problem, int i, int j, int k) {
+        return i == 0 || j == 0 || k == 0 || i == problem.nx() - 1 || j == problem.ny() - 1 || k == problem.nz() - 1;
+    }
+
+    private static boolean besideSolid(LatticeProblem problem, int i, int j, int k) {
+        for (int direction = 1; direction < VelocitySet.Q; direction++) {
+            int neighbour = problem.index(i + VelocitySet.cx(direction), j + VelocitySet.cy(direction),
+                    k + VelocitySet.cz(direction));
+            if (problem.solid()[neighbour]) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,117 @@
+package slackwater.backend.reference;
+
+import slackwater.backend.Equilibrium;
+import slackwater.backend.FlowSolver;
+import slackwater.backend.Kicks;
+import slackwater.backend.Moments;
+import slackwater.lattice.LatticeProblem;
+import slackwater.lattice.Streaming;
+import slackwater.lattice.VelocitySet;
+
+/** Stream and collide on two arrays of populations, stored as deviations from the weights. */
+final class ReferenceSolver implements FlowSolver, Kicks.Populations {
+    private final LatticeProblem problem;
+    private final Collision collision;
+    private final Streaming streaming;
+    private Kicks kicks;
+    private double[][] arrived;
+    private double[][] next;
+    private long step;
+
+    ReferenceSolver(LatticeProblem problem) {
+        this.problem = problem;
+        this.collision = new Collision(problem.operator());
+        this.streaming = new Streaming(problem);
+        this.kicks = new Kicks(problem);
+        this.arrived = new double[problem.cells()][VelocitySet.Q];
+        this.next = new double[problem.cells()][VelocitySet.Q];
+    }
+
+    @Override
+    public void initialise(Moments moments) {
+        kicks = new Kicks(problem);
+        step = 0;
+        for (int cell = 0; cell < problem.cells(); cell++) {
+            for (int i = 0; i < VelocitySet.Q; i++) {
+                arrived[cell][i] = problem.solid()[cell] ? 0
+                        : Equilibrium.deviation(i, moments.densityDeviation()[cell], moments.ux()[cell],
+                                moments.uy()[cell], moments.uz()[cell]);
+            }
+        }
+    }
+
+    @Override
+    public void advance(int steps) {
+        for (int n = 0; n < steps; n++) {
+            kicks.apply(step, this);
+            for (int cell = 0; cell < problem.cells(); cell++) {
+                if (!problem.solid()[cell]) {
+                    collision.collide(arrived[cell]);
+                }
+            }
+            stream();
+            step++;
+        }
+    }
+
+    private void stream() {
+        for (int k = 0; k < problem.nz(); k++) {
+            for (int j = 0; j < problem.ny(); j++) {
+                for (int i = 0; i < problem.nx(); i++) {
+                    int cell = problem.index(i, j, k);
+                    if (!problem.solid()[cell]) {
+                        for (int direction = 0; direction < VelocitySet.Q; direction++) {
+                            Streaming.Origin origin = streaming.origin(i, j, k, direction);
+                            next[cell][direction] = arrived[origin.cell()][origin.direction()] + origin.gain();
+                        }
+                    }
+                }
+            }
+        }
+        double[][] spent = arrived;
+        arrived = next;
+        next = spent;
+    }
+
+    @Override
+    public long step() {
+        return step;
+    }
+
+    @Override
+    public void read(Moments moments) {
+        for (int cell = 0; cell < problem.cells(); cell++) {
+            double deviation = 0;
+            double jx = 0;
+            double jy = 0;
+            double jz = 0;
+            for (int i = 0; i < VelocitySet.Q && !problem.solid()[cell]; i++) {
+                double f = arrived[cell][i];
+                deviation += f;
+                jx += f * VelocitySet.cx(i);
+                jy += f * VelocitySet.cy(i);
+                jz += f * VelocitySet.cz(i);
+            }
+            moments.densityDeviation()[cell] = (float) deviation;
+            moments.ux()[cell] = (float) (jx / (1 + deviation));
+            moments.uy()[cell] = (float) (jy / (1 + deviation));
+            moments.uz()[cell] = (float) (jz / (1 + deviation));
+        }
+        kicks.addHalfForce(step, moments);
+    }
+
+    @Override
+    public double get(int cell, int direction) {
+        return arrived[cell][direction];
+    }
+
+    @Override
+    public void add(int cell, int direction, double change) {
+        arrived[cell][direction] += change;
+    }
+
+    @Override
+    public void close() {
+        // Nothing to give back: one thread, plain arrays.
+    }
+}
