@@ -1,0 +1,136 @@
+package slackwater.discretisation;
+
+import java.util.ArrayList;
+import java.util.List;
+import slackwater.field.Grid;
+import slackwater.geometry.Vec3;
+import slackwater.lattice.BodyForce;
+import slackwater.lattice.CollisionOperator.RecursiveRegularised;
+import slackwater.lattice.Faces;
+import slackwater.lattice.LatticeProblem;
+import slackwater.lattice.MassSource;
+import slackwater.lattice.Modulation;
+import slackwater.pump.JetSource;
+import slackwater.scenario.Overflow;
+import slackwater.scenario.Pattern;
+import slackwater.scenario.Pump;
+import slackwater.scenario.Scenario;
+import slackwater.units.LatticeUnits;
+import slackwater.units.Seawater;
+
+/** Turns a scenario into a lattice problem. The constants are argued for in docs/numerics.md. */
+public final class Discretiser {
+    /** Speed of the fastest jet in cells a step: Mach 0.17. */
+    private static final double LATTICE_SPEED = 0.1;
+    private static final double SMAGORINSKY = 0.1;
+    /** r.m.s. of the random part of a jet's force, as a share of the force. */
+    private static final double FLUCTUATION = 0.3;
+    /** A tank without any jet still needs a step: that of a jet this fast, m/s. */
+    private static final double LEAST_SPEED_M_PER_S = 0.05;
+    private static final double SHORTEST_TURN_S = 2;
+    private static final double LONGEST_TURN_S = 60;
+    private static final double WEIR_CELLS = 2;
+
+    private Discretiser() {
+    }
+
+    /**
+     * Puts a scenario on the cells cut for its tank.
+     *
+     * @throws IllegalArgumentException if an outlet or the weir has no water at this cell size
+     */
+    public static Discretisation discretise(Scenario scenario, Voxels voxels, long seed) {
+        double h = voxels.grid().cellSizeM();
+        List<JetSource> jets = jets(scenario);
+        double fastest = LEAST_SPEED_M_PER_S;
+        double momentum = 0;
+        for (JetSource jet : jets) {
+            fastest = Math.max(fastest, jet.slipstreamMPerS(Patch.LEAST_HALF_WIDTH_CELLS * h));
+            momentum += jet.momentumFluxM4PerS2();
+        }
+        TimePlan plan = TimePlan.of(LATTICE_SPEED * h / fastest, turnS(scenario, momentum),
+                jets.stream().map(JetSource::pattern).toList());
+        LatticeUnits units = new LatticeUnits(h, plan.timeStepS(), Seawater.DENSITY_KG_PER_M3);
+        double tau = 0.5 + 3 * units.viscosity(Seawater.KINEMATIC_VISCOSITY_M2_PER_S);
+        Grid grid = voxels.grid();
+        LatticeProblem problem = new LatticeProblem(grid.nx(), grid.ny(), grid.nz(), voxels.solid(), Faces.tank(),
+                new RecursiveRegularised(tau, SMAGORINSKY), forces(jets, voxels, units),
+                massSources(scenario, voxels, units), seed);
+        return new Discretisation(voxels, units, plan, problem);
+    }
+
+    /** Time for the water to go once about the tank, V^(2/3)/sqrt(sum of M): an order of magnitude for the batches. */
+    private static double turnS(Scenario scenario, double momentumFlux) {
+        double turn = Math.pow(scenario.tank().waterVolumeM3(), 2.0 / 3) / Math.sqrt(momentumFlux);
+        return Math.max(SHORTEST_TURN_S, Math.min(LONGEST_TURN_S, turn));
+    }
+
+    private static List<JetSource> jets(Scenario scenario) {
+        List<JetSource> jets = new ArrayList<>();
+        for (Pump pump : scenario.pumps()) {
+            jets.add(JetSource.of(pump));
+        }
+        scenario.returnLine().map(JetSource::of).ifPresent(jets::add);
+        jets.removeIf(jet -> jet.momentumFluxM4PerS2() == 0);
+        return jets;
+    }
+
+    private static List<BodyForce> forces(List<JetSource> jets, Voxels voxels, LatticeUnits units) {
+        List<BodyForce> forces = new ArrayList<>();
+        for (JetSource jet : jets) {
+            Patch patch = Patch.of(jet, voxels);
+            double thrustN = Seawater.DENSITY_KG_PER_M3 * jet.momentumFluxM4PerS2();
+            Vec3 force = jet.aim().times(units.force(thrustN));
+            double turnoverS = 2 * jet.halfWidthM() / jet.slipstreamMPerS(0);
+            forces.add(new BodyForce(patch.cells(), patch.weights(), force.x(), force.y(), force.z(), FLUCTUATION,
+                    units.steps(turnoverS), modulation(jet.pattern(), units)));
+        }
+        return forces;
+    }
+
+    private static Modulation modulation(Pattern pattern, LatticeUnits units) {
+        double period = units.steps(pattern.periodS());
+        double low = pattern.lowFraction();
+        double phase = pattern.phaseFraction();
+        return switch (pattern.kind()) {
+            case STEADY -> new Modulation.Steady();
+            case PULSE, ALTERNATE -> new Modulation.Square(period, low, phase);
+            case SINE -> new Modulation.Sine(period, low, phase);
+        };
+    }
+
+    private static List<MassSource> massSources(Scenario scenario, Voxels voxels, LatticeUnits units) {
+        List<MassSource> sources = new ArrayList<>();
+        scenario.returnLine().ifPresent(line -> {
+            Patch inlet = Patch.of(JetSource.of(line), voxels);
+            sources.add(new MassSource(inlet.cells(), inlet.weights(), units.flow(line.flowM3PerS())));
+            scenario.overflow().ifPresent(weir -> {
+                Patch outlet = weir(weir, voxels);
+                sources.add(new MassSource(outlet.cells(), outlet.weights(), -units.flow(line.flowM3PerS())));
+            });
+        });
+        return sources;
+    }
+
+    private static Patch weir(Overflow weir, Voxels voxels) {
+        Grid grid = voxels.grid();
+        double h = grid.cellSizeM();
+        double band = WEIR_CELLS * h;
+        double top = grid.nz() * h;
+        double width = grid.nx() * h;
+        double depth = grid.ny() * h;
+        double from = weir.fromM();
+        double to = weir.toM();
+        return switch (weir.wall()) {
+            case FRONT -> box(voxels, from, to, 0, band, top - band);
+            case BACK -> box(voxels, from, to, depth - band, depth, top - band);
+            case LEFT -> box(voxels, 0, band, from, to, top - band);
+            case RIGHT -> box(voxels, width - band, width, from, to, top - band);
+        };
+    }
+
+    private static Patch box(Voxels voxels, double x0, double x1, double y0, double y1, double z0) {
+        double above = (voxels.grid().nz() + 1) * voxels.grid().cellSizeM();
+        return Patch.ofBox(voxels, new Vec3(x0, y0, z0), new Vec3(x1, y1, above), "overflow");
+    }
+}

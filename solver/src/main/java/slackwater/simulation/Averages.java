@@ -1,0 +1,92 @@
+package slackwater.simulation;
+
+import java.util.Arrays;
+import slackwater.backend.Moments;
+import slackwater.discretisation.Voxels;
+import slackwater.field.FlowStatistics;
+
+/** Sums over the averaging window, in lattice units, one value a cell; allocates only at the start. */
+final class Averages {
+    private final Voxels voxels;
+    private final float[] sumU;
+    private final float[] sumV;
+    private final float[] sumW;
+    private final float[] sumSpeed;
+    private final float[] sumSquare;
+    private final float[] batchSpeed;
+    private final float[] sumBatch;
+    private final float[] sumBatchSquare;
+    private int samples;
+    private int batches;
+    private int inBatch;
+
+    Averages(Voxels voxels) {
+        this.voxels = voxels;
+        int cells = voxels.solid().length;
+        sumU = new float[cells];
+        sumV = new float[cells];
+        sumW = new float[cells];
+        sumSpeed = new float[cells];
+        sumSquare = new float[cells];
+        batchSpeed = new float[cells];
+        sumBatch = new float[cells];
+        sumBatchSquare = new float[cells];
+    }
+
+    /** Bytes for a tank of this many cells. */
+    static long bytes(long cells) {
+        return cells * 8 * Float.BYTES;
+    }
+
+    void add(Moments moments) {
+        for (int n = 0; n < sumU.length; n++) {
+            float u = moments.ux()[n];
+            float v = moments.uy()[n];
+            float w = moments.uz()[n];
+            float square = u * u + v * v + w * w;
+            float speed = (float) Math.sqrt(square);
+            sumU[n] += u;
+            sumV[n] += v;
+            sumW[n] += w;
+            sumSpeed[n] += speed;
+            sumSquare[n] += square;
+            batchSpeed[n] += speed;
+        }
+        samples++;
+        inBatch++;
+    }
+
+    void endBatch() {
+        for (int n = 0; n < batchSpeed.length; n++) {
+            float mean = batchSpeed[n] / inBatch;
+            sumBatch[n] += mean;
+            sumBatchSquare[n] += mean * mean;
+        }
+        Arrays.fill(batchSpeed, 0);
+        inBatch = 0;
+        batches++;
+    }
+
+    /** The averages in SI, with the speed of one cell a step in m/s. */
+    FlowStatistics statistics(double speedMPerS) {
+        float perSample = (float) (speedMPerS / samples);
+        float[] rms = new float[sumU.length];
+        float[] error = new float[sumU.length];
+        for (int n = 0; n < rms.length; n++) {
+            rms[n] = (float) (Math.sqrt(sumSquare[n] / samples) * speedMPerS);
+            double mean = sumBatch[n] / batches;
+            double variance = Math.max(0, sumBatchSquare[n] / batches - mean * mean) * batches / (batches - 1);
+            error[n] = (float) (Math.sqrt(variance / batches) * speedMPerS);
+        }
+        return new FlowStatistics(voxels.grid(), voxels.fluid(), scaled(sumU, perSample), scaled(sumV, perSample),
+                scaled(sumW, perSample), scaled(sumSpeed, perSample), rms, error);
+    }
+
+    private static float[] scaled(float[] sum, float factor) {
+        float[] mean = new float[sum.length];
+        for (int n = 0; n < sum.length; n++) {
+            mean[n] = sum[n] * factor;
+        }
+        return mean;
+    }
+}

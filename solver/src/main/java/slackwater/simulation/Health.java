@@ -1,0 +1,50 @@
+package slackwater.simulation;
+
+import slackwater.backend.Moments;
+
+/**
+ * A look over all cells at one moment, lattice units.
+ *
+ * @param meanSpeed mean speed of the water
+ * @param greatestSpeed greatest speed
+ * @param fastestCell where
+ * @param massDeviation sum of density less 1 over the water
+ */
+record Health(double meanSpeed, double greatestSpeed, int fastestCell, double massDeviation) {
+    private static final double SOUND_SPEED = Math.sqrt(1.0 / 3);
+    /** Beyond this Mach number the equilibrium is no longer one. */
+    private static final double GREATEST_MACH = 0.6;
+
+    static Health of(Moments moments, boolean[] solid) {
+        double sum = 0;
+        double mass = 0;
+        double greatest = -1;
+        int fastest = 0;
+        int water = 0;
+        for (int n = 0; n < solid.length; n++) {
+            if (solid[n]) {
+                continue;
+            }
+            double u = moments.ux()[n];
+            double v = moments.uy()[n];
+            double w = moments.uz()[n];
+            double speed = Math.sqrt(u * u + v * v + w * w);
+            water++;
+            sum += speed;
+            mass += moments.densityDeviation()[n];
+            if (!(speed <= greatest)) {
+                greatest = speed;
+                fastest = n;
+            }
+        }
+        return new Health(sum / water, greatest, fastest, mass);
+    }
+
+    double mach() {
+        return greatestSpeed / SOUND_SPEED;
+    }
+
+    boolean diverged() {
+        return !(mach() < GREATEST_MACH) || Double.isNaN(meanSpeed);
+    }
+}

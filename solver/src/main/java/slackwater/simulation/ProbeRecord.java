@@ -1,0 +1,91 @@
+package slackwater.simulation;
+
+import java.util.Arrays;
+import slackwater.backend.Moments;
+import slackwater.field.Grid;
+import slackwater.field.Probe;
+import slackwater.field.ProbeSeries;
+import slackwater.geometry.Vec3;
+
+/** Gathers the speed at one probe and judges how well its mean is known. */
+final class ProbeRecord {
+    /** A reading this exact is as good as the model; no longer run would change what it says. */
+    private static final double GOOD_ENOUGH_FRACTION = 0.08;
+    private static final double STANDARD_ERRORS = 2;
+
+    private final Probe probe;
+    private final int[] cells;
+    private final int samplesPerBatch;
+    private float[] speed = new float[1024];
+    private int samples;
+
+    ProbeRecord(Probe probe, Grid grid, int samplesPerBatch) {
+        this.probe = probe;
+        this.samplesPerBatch = samplesPerBatch;
+        this.cells = probe.pointsM().stream().mapToInt(point -> cell(grid, point)).toArray();
+    }
+
+    private static int cell(Grid grid, Vec3 point) {
+        double h = grid.cellSizeM();
+        return grid.index(clamp(point.x() / h, grid.nx()), clamp(point.y() / h, grid.ny()),
+                clamp(point.z() / h, grid.nz()));
+    }
+
+    private static int clamp(double position, int count) {
+        return Math.max(0, Math.min(count - 1, (int) Math.floor(position)));
+    }
+
+    String name() {
+        return probe.name();
+    }
+
+    void add(Moments moments, double speedMPerS) {
+        double sum = 0;
+        for (int n : cells) {
+            float u = moments.ux()[n];
+            float v = moments.uy()[n];
+            float w = moments.uz()[n];
+            sum += Math.sqrt(u * u + v * v + w * w);
+        }
+        if (samples == speed.length) {
+            speed = Arrays.copyOf(speed, 2 * samples);
+        }
+        speed[samples++] = (float) (sum / cells.length * speedMPerS);
+    }
+
+    double meanMPerS() {
+        return mean(0, samples);
+    }
+
+    /** Standard error of the mean from batch means, m/s. */
+    double standardErrorMPerS() {
+        int batches = samples / samplesPerBatch;
+        double mean = meanMPerS();
+        double squares = 0;
+        for (int batch = 0; batch < batches; batch++) {
+            double deviation = mean(batch * samplesPerBatch, (batch + 1) * samplesPerBatch) - mean;
+            squares += deviation * deviation;
+        }
+        return Math.sqrt(squares / (batches - 1) / batches);
+    }
+
+    /** Whether a longer run could not change the verdict: clear of every limit, or known as well as it can be. */
+    boolean settled() {
+        double mean = meanMPerS();
+        double error = standardErrorMPerS();
+        boolean clear = probe.limitsMPerS().stream().allMatch(l -> Math.abs(mean - l) > STANDARD_ERRORS * error);
+        return clear || error < GOOD_ENOUGH_FRACTION * mean;
+    }
+
+    private double mean(int from, int to) {
+        double sum = 0;
+        for (int n = from; n < to; n++) {
+            sum += speed[n];
+        }
+        return sum / (to - from);
+    }
+
+    ProbeSeries series(double sampleIntervalS) {
+        return new ProbeSeries(probe, sampleIntervalS, samplesPerBatch, Arrays.copyOf(speed, samples));
+    }
+}

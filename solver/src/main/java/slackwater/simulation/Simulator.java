@@ -1,0 +1,195 @@
+package slackwater.simulation;
+
+import java.util.ArrayList;
+import java.util.List;
+import slackwater.backend.Backend;
+import slackwater.backend.FlowSolver;
+import slackwater.backend.Moments;
+import slackwater.discretisation.Discretisation;
+import slackwater.discretisation.TimePlan;
+import slackwater.field.Grid;
+import slackwater.field.Probe;
+import slackwater.field.ProbeSeries;
+import slackwater.field.RunQuality;
+
+/**
+ * Lets the water run until it has settled, then averages until the readings are known well enough.
+ *
+ * <p>Time goes in batches of about one turn of the tank's water. Spin-up ends when the tank's mean speed has stopped
+ * changing from batch to batch; averaging ends when no longer run could change a verdict (batch means, two standard
+ * errors), at the earliest after {@value #LEAST_BATCHES} batches and at the latest after {@value #MOST_BATCHES}.
+ */
+public final class Simulator {
+    private static final int LEAST_SPIN_UP = 3;
+    private static final int MOST_SPIN_UP = 10;
+    private static final int LEAST_BATCHES = 6;
+    private static final int MOST_BATCHES = 16;
+    /** The tank's mean speed counts as settled when it changes by less than this from batch to batch. */
+    private static final double STEADY_FRACTION = 0.04;
+    /** Halves of the averaging window may differ by this much in the tank's mean speed. */
+    private static final double TREND_FRACTION = 0.10;
+
+    private final Discretisation discretisation;
+    private final TimePlan plan;
+    private final RunLimits limits;
+    private final Progress progress;
+    private final FlowSolver solver;
+    private final Moments moments;
+    private final List<ProbeRecord> probes = new ArrayList<>();
+    private final Averages averages;
+    private final List<Double> spinUp = new ArrayList<>();
+    private final List<Double> averaged = new ArrayList<>();
+    private final long startNs = System.nanoTime();
+    private double greatestMach;
+    private Health last;
+
+    private Simulator(Discretisation discretisation, List<Probe> watched, RunLimits limits, FlowSolver solver,
+                      Progress progress) {
+        this.discretisation = discretisation;
+        this.plan = discretisation.plan();
+        this.limits = limits;
+        this.progress = progress;
+        this.solver = solver;
+        this.moments = new Moments(discretisation.problem().cells());
+        this.averages = new Averages(discretisation.voxels());
+        watched.forEach(probe -> probes.add(
+                new ProbeRecord(probe, discretisation.voxels().grid(), plan.samplesPerBatch())));
+    }
+
+    /** Runs the water and returns what came of it. */
+    public static RunOutcome simulate(Discretisation discretisation, List<Probe> probes, RunLimits limits,
+                                      Backend backend, Progress progress) {
+        try (FlowSolver solver = backend.solver(discretisation.problem())) {
+            return new Simulator(discretisation, probes, limits, solver, progress).run();
+        }
+    }
+
+    /** Bytes that a run on this many cells needs beside the populations. */
+    public static long bytes(long cells) {
+        return Averages.bytes(cells) + 4 * Float.BYTES * cells;
+    }
+
+    /** Steps of the shortest and of the longest run that a plan allows. */
+    public static long[] stepRange(TimePlan plan) {
+        long batch = (long) plan.stepsPerSample() * plan.samplesPerBatch();
+        return new long[] {(LEAST_SPIN_UP + LEAST_BATCHES) * batch, (MOST_SPIN_UP + MOST_BATCHES) * batch};
+    }
+
+    private RunOutcome run() {
+        while (spinUp.isEmpty() || !spunUp() && mayGoOn()) {
+            if (!batch(false)) {
+                return diverged();
+            }
+        }
+        double massAtStart = last.massDeviation();
+        while (!settled() && averaged.size() < MOST_BATCHES && (mayGoOn() || averaged.size() < 2)) {
+            if (!batch(true)) {
+                return diverged();
+            }
+        }
+        return outcome(massAtStart);
+    }
+
+    /** Runs one batch; false if the numbers ran away. */
+    private boolean batch(boolean averaging) {
+        double sum = 0;
+        for (int sample = 0; sample < plan.samplesPerBatch(); sample++) {
+            solver.advance(plan.stepsPerSample());
+            solver.read(moments);
+            last = Health.of(moments, discretisation.voxels().solid());
+            greatestMach = Math.max(greatestMach, last.mach());
+            if (last.diverged()) {
+                return false;
+            }
+            sum += last.meanSpeed();
+            if (averaging) {
+                averages.add(moments);
+                probes.forEach(probe -> probe.add(moments, discretisation.units().speedMPerS()));
+            }
+            report(sample + 1);
+        }
+        (averaging ? averaged : spinUp).add(sum / plan.samplesPerBatch());
+        if (averaging) {
+            averages.endBatch();
+        }
+        return true;
+    }
+
+    private void report(int samples) {
+        double batches = spinUp.size() + averaged.size() + (double) samples / plan.samplesPerBatch();
+        double ahead = spunUp() ? spinUp.size() + MOST_BATCHES : MOST_SPIN_UP + MOST_BATCHES;
+        double share = Math.min(1, batches / Math.min(ahead, Math.max(batches, limits.mostWaterS() / plan.batchS())));
+        progress.at(share, solver.step() * plan.timeStepS(), wallS() * (1 - share) / share);
+    }
+
+    private boolean mayGoOn() {
+        return (spinUp.size() + averaged.size() + 1) * plan.batchS() <= limits.mostWaterS();
+    }
+
+    private boolean spunUp() {
+        int n = spinUp.size();
+        return n >= MOST_SPIN_UP || n >= LEAST_SPIN_UP
+                && change(spinUp.get(n - 2), spinUp.get(n - 1)) < STEADY_FRACTION
+                && change(spinUp.get(n - 3), spinUp.get(n - 2)) < 2 * STEADY_FRACTION;
+    }
+
+    private static double change(double before, double after) {
+        return after == 0 ? 0 : Math.abs(after - before) / after;
+    }
+
+    private boolean settled() {
+        return averaged.size() >= LEAST_BATCHES && !trend() && probes.stream().allMatch(ProbeRecord::settled);
+    }
+
+    private boolean trend() {
+        int half = averaged.size() / 2;
+        double early = averaged.subList(0, half).stream().mapToDouble(Double::doubleValue).average().orElse(0);
+        double late = averaged.subList(averaged.size() - half, averaged.size()).stream()
+                .mapToDouble(Double::doubleValue).average().orElse(0);
+        return change(early, late) > TREND_FRACTION;
+    }
+
+    private RunOutcome outcome(double massAtStart) {
+        boolean settled = settled();
+        double averagedS = averaged.size() * plan.batchS();
+        double drift = (last.massDeviation() - massAtStart) / discretisation.voxels().waterCells() / (averagedS / 60);
+        double rate = solver.step() * (double) discretisation.voxels().waterCells() / wallS();
+        RunQuality quality = new RunQuality(settled, remark(settled), spinUp.size() * plan.batchS(), averagedS,
+                plan.timeStepS(), solver.step(), greatestMach, drift, rate, wallS());
+        List<ProbeSeries> series = probes.stream().map(probe -> probe.series(plan.sampleS())).toList();
+        var statistics = averages.statistics(discretisation.units().speedMPerS());
+        return settled ? new RunOutcome.Completed(statistics, series, quality)
+                : new RunOutcome.NotSettled(statistics, series, quality);
+    }
+
+    private String remark(boolean settled) {
+        String periods = plan.wholePeriods() ? ""
+                : " The pumps' periods share no short common multiple: averages are over the longest one.";
+        if (settled) {
+            return "The readings have settled." + periods;
+        }
+        if (averaged.size() < LEAST_BATCHES) {
+            return "The time limit left too little water time to average over; allow more." + periods;
+        }
+        if (trend()) {
+            return "The tank's mean speed was still changing." + periods;
+        }
+        List<String> open = probes.stream().filter(probe -> !probe.settled()).map(ProbeRecord::name).toList();
+        return "Still too uncertain to judge: " + String.join(", ", open) + "." + periods;
+    }
+
+    private RunOutcome diverged() {
+        Grid grid = discretisation.voxels().grid();
+        int cell = last.fastestCell();
+        int i = cell % grid.nx();
+        int j = cell / grid.nx() % grid.ny();
+        int k = cell / grid.nx() / grid.ny();
+        return new RunOutcome.Diverged(grid.centreM(i, j, k), solver.step() * plan.timeStepS(),
+                "Move the pump nearest to this place a few centimetres off walls and rock, lower its output,"
+                        + " or use smaller cells.");
+    }
+
+    private double wallS() {
+        return (System.nanoTime() - startNs) * 1e-9;
+    }
+}
