@@ -1,0 +1,57 @@
+package slackwater.report;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import slackwater.analysis.CoralNeeds;
+import slackwater.analysis.CoralReading;
+import slackwater.analysis.Figures;
+import slackwater.result.FlowResult;
+
+/** One line a coral as comma-separated values (RFC 4180), units in the header. */
+public final class CoralsCsv {
+    private static final String HEADER = "name,group,verdict,mean_speed_cm_per_s,margin_95_cm_per_s,"
+            + "standard_error_cm_per_s,rms_speed_cm_per_s,percentile_95_speed_cm_per_s,wanted_from_cm_per_s,"
+            + "wanted_to_cm_per_s,wanted_source,sentence,x_cm,y_cm,z_cm";
+    private static final String LINE_END = "\r\n";
+
+    private CoralsCsv() {
+    }
+
+    /** The whole file. A number that is not known is left empty. */
+    public static String write(FlowResult result) {
+        return HEADER + LINE_END + result.assessment().corals().stream()
+                .map(reading -> line(reading) + LINE_END)
+                .collect(Collectors.joining());
+    }
+
+    private static String line(CoralReading reading) {
+        return Arrays.stream(new String[] {
+            text(reading.coral().name()),
+            text(CoralNeeds.nameOf(reading.coral().group())),
+            text(reading.verdict().word().toLowerCase(Locale.ROOT)),
+            centi(reading.reading().meanMPerS()),
+            centi(reading.reading().marginMPerS()),
+            centi(reading.reading().standardErrorMPerS()),
+            centi(reading.reading().rmsMPerS()),
+            centi(reading.reading().p95MPerS()),
+            centi(reading.range().lowMPerS()),
+            centi(reading.range().highMPerS()),
+            text(reading.range().source()),
+            text(reading.sentence()),
+            centi(reading.coral().atM().x()),
+            centi(reading.coral().atM().y()),
+            centi(reading.coral().atM().z())}).collect(Collectors.joining(","));
+    }
+
+    /** A number of SI units in hundredths: cm or cm/s. */
+    private static String centi(double value) {
+        return Double.isFinite(value) ? Figures.decimal(value * 100, 3) : "";
+    }
+
+    /** Quoted; a leading sign that a spreadsheet would take for a formula gets an apostrophe before it. */
+    static String text(String value) {
+        boolean formula = !value.isEmpty() && "=+-@\t\r\n".indexOf(value.charAt(0)) >= 0;
+        return '"' + (formula ? "'" : "") + value.replace("\"", "\"\"") + '"';
+    }
+}
