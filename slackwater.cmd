@@ -1,0 +1,25 @@
+@echo off
+rem Slackwater's launcher: builds on first use, then runs the program. Needs a JDK (17 or later) and Maven.
+setlocal
+set "here=%~dp0"
+set "java=java"
+if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
+where java >nul 2>nul
+if errorlevel 1 if not defined JAVA_HOME (
+    echo slackwater needs Java 17 or later, and no java was found. Install a JDK. 1>&2
+    exit /b 2
+)
+if not exist "%here%solver\target\slackwater-solver.jar" (
+    echo Building slackwater, for the first use ... 1>&2
+    call mvn -B -q -f "%here%pom.xml" -DskipTests package
+    if errorlevel 1 exit /b 1
+)
+if "%~1"=="view" (
+    "%java%" -jar "%here%viewer\target\slackwater-viewer.jar"
+    exit /b
+)
+set "memory="
+if defined SLACKWATER_MEMORY set "memory=-Xmx%SLACKWATER_MEMORY%"
+"%java%" --add-modules jdk.incubator.vector -Djava.awt.headless=true %memory% ^
+    -cp "%here%solver\target\slackwater-solver.jar;%here%solver\target\lib\*" slackwater.cli.Main %*
+exit /b %errorlevel%

@@ -1,0 +1,98 @@
+package slackwater.cli;
+
+import java.util.List;
+import java.util.Locale;
+import slackwater.backend.FlowSolver;
+import slackwater.backend.cpu.CpuBackend;
+import slackwater.discretisation.Discretisation;
+import slackwater.field.Grid;
+import slackwater.lattice.Faces;
+import slackwater.lattice.LatticeProblem;
+import slackwater.scenario.Scenario;
+import slackwater.scenario.Tank;
+import slackwater.simulation.Simulator;
+
+/**
+ * What a run will cost.
+ *
+ * @param cells cells of the grid
+ * @param bytes memory at most
+ * @param leastS shortest wall time, seconds
+ * @param mostS longest wall time, seconds
+ */
+record Cost(long cells, long bytes, double leastS, double mostS) {
+    private static final int TRIAL_EDGE = 64;
+    private static final int TRIAL_STEPS = 120;
+    private static final int WARM_UP_STEPS = 300;
+    private static final double BYTES_PER_MIB = 1024.0 * 1024;
+    private static final long FIXED_BYTES = 96L * 1024 * 1024;
+    /** Rock, links, statistics and the voxeliser on top of the populations, bytes a cell; measured. */
+    private static final long OTHER_BYTES_PER_CELL = 60;
+
+    /**
+     * Refuses a grid that this Java machine cannot hold, before anything is allocated.
+     *
+     * @throws BadInput if it does not fit
+     */
+    static void requireRoom(Scenario scenario, double cellSizeM) {
+        Tank tank = scenario.tank();
+        double nx = Math.ceil(tank.insideM().x() / cellSizeM);
+        double ny = Math.ceil(tank.insideM().y() / cellSizeM);
+        double nz = Math.ceil(tank.waterLevelM() / cellSizeM);
+        double cells = nx * ny * nz;
+        double needed = cells > Integer.MAX_VALUE ? Double.POSITIVE_INFINITY
+                : bytes((int) nx, (int) ny, (int) nz);
+        long room = Runtime.getRuntime().maxMemory();
+        if (needed > room) {
+            double cell = cellSizeM * 100 * Math.cbrt(Math.min(1e9, needed / room));
+            throw new BadInput(String.format(Locale.ROOT, "%.0f million cells of %.3g cm need about %s of memory, and"
+                    + " Java may use %.0f MB here: take cells of at least %.2g cm (--cell-cm), or give Java more with"
+                    + " the environment variable SLACKWATER_MEMORY (for example 8g)", cells / 1e6, cellSizeM * 100,
+                    Double.isInfinite(needed) ? "more than 150 GB" : String.format(Locale.ROOT, "%.0f MB",
+                            needed / BYTES_PER_MIB), room / BYTES_PER_MIB, Math.ceil(cell * 10) / 10));
+        }
+    }
+
+    /** Estimates a run by a short trial of the solver on this machine. */
+    static Cost of(Discretisation discretisation, int threads) {
+        Grid grid = discretisation.voxels().grid();
+        long[] steps = Simulator.stepRange(discretisation.plan());
+        double cellsPerS = trialCellsPerS(discretisation, threads);
+        double perStepS = grid.cells() / cellsPerS;
+        return new Cost(grid.cells(), bytes(grid.nx(), grid.ny(), grid.nz()), steps[0] * perStepS,
+                steps[1] * perStepS);
+    }
+
+    private static long bytes(int nx, int ny, int nz) {
+        long cells = (long) nx * ny * nz;
+        return FIXED_BYTES + CpuBackend.populationBytes(nx, ny, nz) + Simulator.bytes(cells)
+                + OTHER_BYTES_PER_CELL * cells;
+    }
+
+    private static double trialCellsPerS(Discretisation discretisation, int threads) {
+        int cells = TRIAL_EDGE * TRIAL_EDGE * TRIAL_EDGE;
+        LatticeProblem trial = new LatticeProblem(TRIAL_EDGE, TRIAL_EDGE, TRIAL_EDGE, new boolean[cells],
+                Faces.tank(), discretisation.problem().operator(), List.of(), List.of(), 1);
+        try (FlowSolver solver = new CpuBackend(threads).solver(trial)) {
+            solver.advance(WARM_UP_STEPS);
+            long start = System.nanoTime();
+            solver.advance(TRIAL_STEPS);
+            return (double) TRIAL_STEPS * cells / ((System.nanoTime() - start) * 1e-9);
+        }
+    }
+
+    /** One line for the terminal. */
+    String sentence() {
+        return String.format(Locale.ROOT, "%,d cells, about %.0f MB of memory, %s to %s on this machine", cells,
+                bytes / BYTES_PER_MIB, time(leastS), time(mostS));
+    }
+
+    /** A time in words: seconds, minutes or hours. */
+    static String time(double seconds) {
+        if (seconds < 90) {
+            return String.format(Locale.ROOT, "%.0f s", Math.max(1, seconds));
+        }
+        return seconds < 5400 ? String.format(Locale.ROOT, "%.0f min", seconds / 60)
+                : String.format(Locale.ROOT, "%.1f h", seconds / 3600);
+    }
+}

@@ -1,0 +1,63 @@
+package slackwater.cli;
+
+import java.io.PrintWriter;
+import picocli.AutoComplete.GenerateCompletion;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import slackwater.report.NotWrittenException;
+import slackwater.scenario.ScenarioFaults;
+
+/** The program: its sub-commands, and what the shell is told when something goes wrong. */
+@Command(name = "slackwater", mixinStandardHelpOptions = true, versionProvider = Version.class,
+        description = "Tells a reef keeper what the water will do in the tank.",
+        subcommands = {Run.class, Check.class, Schema.class, GenerateCompletion.class},
+        footer = {"", "Examples:",
+            "  slackwater check scenarios/terrace-120.toml",
+            "  slackwater run scenarios/terrace-120.toml",
+            "  source <(slackwater generate-completion)    completion of commands in this shell"})
+public final class Main implements Runnable {
+    @Spec
+    private CommandSpec spec;
+
+    private Main() {
+    }
+
+    public static void main(String[] arguments) {
+        System.exit(run(new PrintWriter(System.out, true), new PrintWriter(System.err, true), arguments));
+    }
+
+    /** Runs a command line and returns the exit code; nothing is printed but to the two writers. */
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        CommandLine line = new CommandLine(new Main());
+        line.setOut(out).setErr(err);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler((fault, all) -> badUse(fault, err));
+        line.setExecutionExceptionHandler((thrown, command, parsed) -> failed(thrown, err));
+        return line.execute(arguments);
+    }
+
+    private static int badUse(ParameterException fault, PrintWriter err) {
+        err.println(fault.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(fault, err);
+        err.println("See '" + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help'.");
+        return ExitCode.BAD_INPUT;
+    }
+
+    private static int failed(Exception thrown, PrintWriter err) {
+        if (thrown instanceof ScenarioFaults || thrown instanceof BadInput || thrown instanceof NotWrittenException) {
+            err.println(thrown.getMessage());
+            return ExitCode.BAD_INPUT;
+        }
+        err.println("Something went wrong inside slackwater, which is our fault. Please report this:");
+        thrown.printStackTrace(err);
+        return ExitCode.INTERNAL;
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+}

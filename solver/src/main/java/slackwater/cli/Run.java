@@ -1,0 +1,115 @@
+package slackwater.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import slackwater.analysis.Assessment;
+import slackwater.analysis.Assessor;
+import slackwater.analysis.Probes;
+import slackwater.analysis.Verdict;
+import slackwater.backend.Backend;
+import slackwater.backend.cpu.CpuBackend;
+import slackwater.discretisation.Discretisation;
+import slackwater.discretisation.Discretiser;
+import slackwater.discretisation.Voxels;
+import slackwater.field.Probe;
+import slackwater.geometry.Vec3;
+import slackwater.report.Report;
+import slackwater.report.TerminalTable;
+import slackwater.result.FlowResult;
+import slackwater.scenario.Scenario;
+import slackwater.scenario.ScenarioFaults;
+import slackwater.scenario.ScenarioReader;
+import slackwater.simulation.Progress;
+import slackwater.simulation.RunLimits;
+import slackwater.simulation.RunOutcome;
+import slackwater.simulation.RunOutcome.Averaged;
+import slackwater.simulation.RunOutcome.Diverged;
+import slackwater.simulation.Simulator;
+
+/** The main job: from a scenario file to a verdict. */
+@Command(name = "run", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Computes the water in a tank and judges every coral and every still corner.",
+        footer = {"", "Writes report.html, corals.csv, result.json and flow.vti.",
+            "Exit codes: 0 done, 10 a coral fails, 2 bad input, 3 not settled or diverged, 1 internal error.",
+            "", "Examples:", "  slackwater run scenarios/terrace-120.toml",
+            "  slackwater run my-tank.toml --cell-cm 2        a first look, 16 times quicker",
+            "  slackwater run my-tank.toml --out results/a    where the report goes"})
+final class Run implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "SCENARIO", description = "The scenario file (.toml).")
+    private Path file;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Folder for the results (default out/<scenario>).")
+    private Path directory;
+
+    @Option(names = "--max-seconds", paramLabel = "S",
+            description = "Most water time to compute, seconds (default: until the readings have settled).")
+    private double mostWaterS = Double.POSITIVE_INFINITY;
+
+    @Mixin
+    private GridOptions options;
+
+    @Override
+    public Integer call() throws ScenarioFaults {
+        Scenario scenario = ScenarioReader.read(file);
+        Cost.requireRoom(scenario, options.cellSizeM());
+        Path target = directory == null ? Path.of("out", Names.of(file)) : directory;
+        Report.requireWritable(target);
+
+        Voxels voxels = Voxels.of(scenario.tank(), scenario.rocks(), options.cellSizeM());
+        Discretisation discretisation = Discretiser.discretise(scenario, voxels, options.seed());
+        List<Probe> probes = Probes.of(scenario, voxels.grid(), voxels.fluid());
+        RunOutcome outcome = simulate(discretisation, probes, new CpuBackend(options.threads()));
+        if (outcome instanceof Diverged diverged) {
+            return diverged(diverged);
+        }
+        Averaged averaged = (Averaged) outcome;
+        Assessment assessment = Assessor.assess(scenario, averaged.statistics(), averaged.series(),
+                averaged.quality());
+        FlowResult result = new FlowResult(Origins.of(file, discretisation, options), scenario, averaged.quality(),
+                assessment, voxels.grid());
+        Report.write(result, averaged.statistics(), target);
+        out().print(TerminalTable.of(result));
+        out().println("Written to " + target + ": " + String.join(", ", Report.FILES));
+        if (outcome instanceof RunOutcome.NotSettled) {
+            return ExitCode.NOT_SETTLED;
+        }
+        return assessment.verdict() == Verdict.FAIL ? ExitCode.VERDICT_FAIL : ExitCode.DONE;
+    }
+
+    private RunOutcome simulate(Discretisation discretisation, List<Probe> probes, Backend backend) {
+        RunLimits limits = new RunLimits(mostWaterS);
+        if (!Terminal.present()) {
+            return Simulator.simulate(discretisation, probes, limits, backend, Progress.SILENT);
+        }
+        ProgressBar bar = new ProgressBar(out());
+        try {
+            return Simulator.simulate(discretisation, probes, limits, backend, bar);
+        } finally {
+            bar.clear();
+        }
+    }
+
+    private int diverged(Diverged diverged) {
+        Vec3 at = diverged.atM();
+        spec.commandLine().getErr().println(String.format(Locale.ROOT, "The computation ran away after %.2f s of"
+                + " water at x %.0f, y %.0f, z %.0f cm. %s Nothing was written.", diverged.waterTimeS(), at.x() * 100,
+                at.y() * 100, at.z() * 100, diverged.advice()));
+        return ExitCode.NOT_SETTLED;
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+}
