@@ -11,7 +11,7 @@ if errorlevel 1 if not defined JAVA_HOME (
 )
 if not exist "%here%solver\target\slackwater-solver.jar" (
     echo Building slackwater, for the first use ... 1>&2
-    call mvn -B -q -f "%here%pom.xml" -DskipTests package
+    call mvn -B -q -f "%here%pom.xml" -Dmaven.test.skip=true package
     if errorlevel 1 exit /b 1
 )
 if "%~1"=="view" (
