@@ -1,0 +1,45 @@
+package slackwater.report;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import slackwater.field.FlowStatistics;
+import slackwater.result.FlowResult;
+import slackwater.result.ResultJson;
+
+/** Everything that a run leaves behind. */
+public final class Report {
+    /** Names of the files, in the order in which a reader wants them. */
+    public static final List<String> FILES = List.of("report.html", "corals.csv", "result.json", "flow.vti");
+
+    private Report() {
+    }
+
+    /**
+     * Writes all files of {@link #FILES} into a folder, which is made if need be. None takes its place before all are
+     * complete; older ones of the same name are replaced.
+     *
+     * @throws NotWrittenException if the folder cannot be made or written
+     */
+    public static void write(FlowResult result, FlowStatistics flow, Path directory) {
+        try {
+            Files.createDirectories(directory);
+            try (PendingFiles files = new PendingFiles(directory)) {
+                files.add(FILES.get(0), out -> text(out, ReportHtml.write(result, flow)));
+                files.add(FILES.get(1), out -> text(out, CoralsCsv.write(result)));
+                files.add(FILES.get(2), out -> text(out, ResultJson.write(result)));
+                files.add(FILES.get(3), out -> VtkImageData.write(flow, out));
+                files.commit();
+            }
+        } catch (IOException e) {
+            throw new NotWrittenException(directory, e);
+        }
+    }
+
+    private static void text(OutputStream out, String text) throws IOException {
+        out.write(text.getBytes(StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,71 @@
+package slackwater.report;
+
+import java.util.Locale;
+import slackwater.analysis.Assessment;
+import slackwater.analysis.CoralNeeds;
+import slackwater.analysis.CoralReading;
+import slackwater.analysis.Figures;
+import slackwater.analysis.SandBed;
+import slackwater.analysis.StillWater;
+import slackwater.result.FlowResult;
+
+/** The short table for the terminal: no line above 100 columns, and no control character from the user's words. */
+public final class TerminalTable {
+    private static final int COLUMNS = 100;
+    private static final int NAME_COLUMNS = 34;
+    private static final String ROW = "%-10s %-34s %-12s %15s %12s%n";
+
+    private TerminalTable() {
+    }
+
+    /** The whole table with a line end after each line. */
+    public static String of(FlowResult result) {
+        Assessment assessment = result.assessment();
+        StringBuilder table = new StringBuilder();
+        if (!assessment.corals().isEmpty()) {
+            table.append(row("Verdict", "Coral", "Group", "cm/s", "Wanted"));
+            assessment.corals().forEach(coral -> table.append(row(coral)));
+            table.append(System.lineSeparator());
+        }
+        table.append(wrapped(assessment.verdict().symbol() + " " + assessment.verdict().word() + ": "
+                + assessment.summary()));
+        StillWater still = assessment.stillWater();
+        table.append(wrapped("Still water: " + Figures.litres(still.volumeM3()) + " l (surely "
+                + Figures.litres(still.surelyM3()) + ", possibly " + Figures.litres(still.possiblyM3()) + ")."));
+        assessment.sandBed().map(SandBed::sentence).ifPresent(sentence -> table.append(wrapped(sentence)));
+        return table.append(wrapped("Files: " + String.join(", ", Report.FILES) + ".")).toString();
+    }
+
+    private static String row(CoralReading coral) {
+        return row(coral.verdict().symbol() + " " + coral.verdict().word(),
+                Html.shortened(printable(coral.coral().name()), NAME_COLUMNS), CoralNeeds.nameOf(coral.coral().group()),
+                CoralTable.reading(coral), CoralTable.wanted(coral));
+    }
+
+    private static String row(String verdict, String name, String group, String reading, String wanted) {
+        return String.format(Locale.ROOT, ROW, verdict, name, group, reading, wanted);
+    }
+
+    private static String wrapped(String text) {
+        StringBuilder lines = new StringBuilder();
+        int column = 0;
+        for (String word : printable(text).split(" ")) {
+            String piece = Html.shortened(word, COLUMNS - 2);
+            if (column > 0 && column + 1 + piece.length() > COLUMNS) {
+                lines.append(System.lineSeparator()).append("  ");
+                column = 2;
+            } else if (column > 0) {
+                lines.append(' ');
+                column++;
+            }
+            lines.append(piece);
+            column += piece.length();
+        }
+        return lines.append(System.lineSeparator()).toString();
+    }
+
+    /** Without characters that would steer the terminal. */
+    private static String printable(String text) {
+        return text.replaceAll("\\p{Cntrl}|\\p{Cf}", "?");
+    }
+}
