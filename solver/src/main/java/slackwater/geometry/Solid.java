@@ -1,7 +1,7 @@
 package slackwater.geometry;
 
 /** A closed body, metres. */
-public interface Solid {
+public sealed interface Solid permits Box, Ellipsoid, Cylinder, Mesh, Union {
     /** Distance to the surface, negative inside, metres. The sign is exact; see each shape for the magnitude. */
     double signedDistanceM(Vec3 point);
 
