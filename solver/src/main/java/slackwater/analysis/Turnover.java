@@ -16,7 +16,7 @@ public record Turnover(double pumpsPerHour, double returnPerHour) {
             + " of its thrust, not with the flow on the box, and rock and aim decide where it arrives.";
     private static final double SECONDS_PER_HOUR = 3600;
 
-    static Turnover of(Scenario scenario, double waterVolumeM3) {
+    public static Turnover of(Scenario scenario, double waterVolumeM3) {
         double pumps = scenario.pumps().stream().mapToDouble(Turnover::flow).sum();
         double fromSump = scenario.returnLine().map(Return::flowM3PerS).orElse(0.0);
         return new Turnover(pumps * SECONDS_PER_HOUR / waterVolumeM3, fromSump * SECONDS_PER_HOUR / waterVolumeM3);

@@ -85,7 +85,7 @@ final class Check implements Callable<Integer> {
     }
 
     private void coral(Coral coral) {
-        var range = CoralNeeds.of(coral);
+        var range = CoralNeeds.rangeFor(coral);
         say("  coral '%s': wants %.0f to %.0f cm/s", coral.name(), range.lowMPerS() * 100, range.highMPerS() * 100);
     }
 

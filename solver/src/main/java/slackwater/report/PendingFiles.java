@@ -27,7 +27,7 @@ final class PendingFiles implements AutoCloseable {
     }
 
     void add(String name, Content content) throws IOException {
-        Path pending = Files.createTempFile(directory, "." + name + ".", ".part");
+        Path pending = directory.resolve("." + name + "." + ProcessHandle.current().pid() + ".part");
         pending.toFile().deleteOnExit();
         targets.put(pending, directory.resolve(name));
         try (OutputStream out = Files.newOutputStream(pending)) {

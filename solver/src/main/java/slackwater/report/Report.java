@@ -19,6 +19,22 @@ public final class Report {
     }
 
     /**
+     * Makes the folder and sees that it can be written, so that a run does not compute for nothing.
+     *
+     * @throws NotWrittenException if it cannot
+     */
+    public static void requireWritable(Path directory) {
+        try {
+            Files.createDirectories(directory);
+            try (PendingFiles trial = new PendingFiles(directory)) {
+                trial.add("trial", out -> { });
+            }
+        } catch (IOException e) {
+            throw new NotWrittenException(directory, e);
+        }
+    }
+
+    /**
      * Writes all files of {@link #FILES} into a folder, which is made if need be. None takes its place before all are
      * complete; older ones of the same name are replaced.
      *
