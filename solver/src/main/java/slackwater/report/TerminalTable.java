@@ -13,7 +13,7 @@ import slackwater.result.FlowResult;
 public final class TerminalTable {
     private static final int COLUMNS = 100;
     private static final int NAME_COLUMNS = 34;
-    private static final String ROW = "%-10s %-34s %-12s %15s %12s%n";
+    private static final String ROW = "%-10s %-34s %-12s %15s %12s\n";
 
     private TerminalTable() {
     }
@@ -25,7 +25,7 @@ public final class TerminalTable {
         if (!assessment.corals().isEmpty()) {
             table.append(row("Verdict", "Coral", "Group", "cm/s", "Wanted"));
             assessment.corals().forEach(coral -> table.append(row(coral)));
-            table.append(System.lineSeparator());
+            table.append('\n');
         }
         table.append(wrapped(assessment.verdict().symbol() + " " + assessment.verdict().word() + ": "
                 + assessment.summary()));
@@ -33,7 +33,7 @@ public final class TerminalTable {
         table.append(wrapped("Still water: " + Figures.litres(still.volumeM3()) + " l (surely "
                 + Figures.litres(still.surelyM3()) + ", possibly " + Figures.litres(still.possiblyM3()) + ")."));
         assessment.sandBed().map(SandBed::sentence).ifPresent(sentence -> table.append(wrapped(sentence)));
-        return table.append(wrapped("Files: " + String.join(", ", Report.FILES) + ".")).toString();
+        return table.toString();
     }
 
     private static String row(CoralReading coral) {
@@ -52,7 +52,7 @@ public final class TerminalTable {
         for (String word : printable(text).split(" ")) {
             String piece = Html.shortened(word, COLUMNS - 2);
             if (column > 0 && column + 1 + piece.length() > COLUMNS) {
-                lines.append(System.lineSeparator()).append("  ");
+                lines.append('\n').append("  ");
                 column = 2;
             } else if (column > 0) {
                 lines.append(' ');
@@ -61,7 +61,7 @@ public final class TerminalTable {
             lines.append(piece);
             column += piece.length();
         }
-        return lines.append(System.lineSeparator()).toString();
+        return lines.append('\n').toString();
     }
 
     /** Without characters that would steer the terminal. */
