@@ -17,7 +17,7 @@ final class ReturnTable {
     static final Key AT = Places.point("at", "middle of the nozzle: from the left, from the front, from the bottom").needed();
     static final Key YAW = PumpTable.YAW;
     static final Key PITCH = PumpTable.PITCH;
-    static final Table FORMAT = Table.one("return", "Water that comes in from the sump. Goes with [overflow].",
+    static final Table FORMAT = Table.one("return", "Water that comes in from the sump. Goes with `[overflow]`.",
             List.of(FLOW, NOZZLE, AT, YAW, PITCH));
 
     private ReturnTable() {

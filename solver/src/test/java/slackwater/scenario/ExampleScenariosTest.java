@@ -59,6 +59,26 @@ class ExampleScenariosTest {
 
     @ParameterizedTest
     @MethodSource("examples")
+    void everyCoralSitsOnSomething(Path file) throws Exception {
+        Scenario scenario = ScenarioReader.read(file);
+        for (Coral coral : scenario.corals()) {
+            double rock = scenario.rocks().stream()
+                    .mapToDouble(one -> Math.abs(one.solid().signedDistanceM(coral.atM()))).min().orElseThrow();
+            double sand = Math.abs(coral.atM().z() - scenario.tank().sandDepthM());
+            assertTrue(Math.min(rock, sand) < 0.012, () -> coral.name() + " is " + rock + " from the rock");
+        }
+    }
+
+    /** 12 inches are 30.48 cm: a cube given in inches is the same cube. */
+    @Test
+    void theNanoCubeIsMeasuredInInches() throws Exception {
+        Tank tank = ScenarioReader.read(FOLDER.resolve("nano-30.toml")).tank();
+        assertEquals(0.3048, tank.insideM().x());
+        assertEquals(0.2794, tank.waterLevelM());
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
     void itConformsToTheEditorsSchema(Path file) throws Exception {
         ObjectMapper json = new ObjectMapper();
         var schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V7).getSchema(ScenarioSchema.json());

@@ -12,7 +12,7 @@ import org.tomlj.TomlTable;
 /** A parsed file, from which declared tables are read. */
 public final class Document {
     /** The parser goes one call deeper for each bracket; this many in a row are nobody's scenario. */
-    private static final Pattern NESTED = Pattern.compile("(?:[\\[{]\\s*+){32}");
+    private static final Pattern NESTED = Pattern.compile("(?:[\\[{]\\s*+(?:[\\w.-]++\\s*+=\\s*+)?+){32}");
 
     private final TomlTable root;
     private final Faults faults;
