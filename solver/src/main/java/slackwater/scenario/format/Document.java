@@ -22,7 +22,7 @@ public final class Document {
         this.faults = faults;
     }
 
-    /** Parses the text; where it is not TOML, tells each place and gives nothing, since the rest could not be trusted. */
+    /** Parses the text; where it is not TOML, tells each place and gives nothing: the rest could not be trusted. */
     public static Optional<Document> parse(String text, Faults faults) {
         try {
             return NESTED.matcher(text).find() ? refuseNesting(faults) : parsed(Toml.parse(text), faults);

@@ -81,7 +81,8 @@ final class TableReader {
                 && written.codePoints().noneMatch(Character::isISOControl)) {
             return Optional.of(new Value(written, List.of()));
         }
-        return refuse(name, line, found, "must be text in quotes, on one line, of 1 to " + text.longest() + " characters");
+        return refuse(name, line, found, "must be text in quotes, on one line, of 1 to "
+                + text.longest() + " characters");
     }
 
     private Optional<Value> word(List<String> words, String otherwise, String name, int line, Object found) {
