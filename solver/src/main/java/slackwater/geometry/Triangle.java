@@ -72,7 +72,7 @@ record Triangle(Vec3 a, Vec3 b, Vec3 c) {
         return (from.x() - p.x()) * (to.y() - p.y()) - (from.y() - p.y()) * (to.x() - p.x());
     }
 
-    /** A point on the line itself is taken to lie left of an edge that runs to greater x, or to greater y at equal x. */
+    /** A point on the line itself is taken to be left of an edge that runs to greater x, or to greater y at equal x. */
     private static boolean leftOf(double side, Vec3 from, Vec3 to) {
         if (side != 0) {
             return side > 0;

@@ -14,7 +14,7 @@ final class CoralTable {
     static final String OWN_RANGE = "given in the scenario file";
     static final Words<CoralGroup> GROUPS = new Words<>(CoralGroup.class);
     static final Key NAME = Key.text("name", 80, "what to call it; \"coral 1\" and so on where left out");
-    static final Key GROUP = Key.word("group", GROUPS.all(), "corals by the water they need").needed();
+    static final Key GROUP = Key.word("group", GROUPS.all(), "which water it needs").needed();
     static final Key AT = Places.point("at", "where it sits: from the left, from the front, from the bottom").needed();
     static final Key FACING = Places.direction("facing", "from its base out into the water").standing("up");
     static final Key SIZE = Key.number("size", Dimension.LENGTH, Limits.between(0.5, 100).typically(3, 30),

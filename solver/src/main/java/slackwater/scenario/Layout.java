@@ -28,7 +28,8 @@ record Layout(List<Placed<Rock>> rocks, List<Placed<Pump>> pumps, Optional<Place
         for (Placed<T> placed : things) {
             Optional.ofNullable(seen.putIfAbsent(name.apply(placed.thing()), placed.entry().path()))
                     .ifPresent(earlier -> placed.entry().fault(key, "found "
-                            + Shown.text(name.apply(placed.thing())) + " again, " + earlier + " has it; give each its own"));
+                            + Shown.text(name.apply(placed.thing())) + " again, " + earlier
+                            + " has it; give each its own"));
         }
     }
 }

@@ -11,7 +11,7 @@ import slackwater.scenario.format.Shown;
 
 /** Tells of things that cannot stand where the file puts them. */
 final class LayoutCheck {
-    /** A coral may be sunk into its rock or the sand by this much: nobody places one better. Common practice, no source. */
+    /** A coral may be sunk into its rock or the sand by this much: nobody places one better (common practice). */
     private static final double SUNK_M = 0.01;
     /** A coral must have open water this far out in the direction that it faces. */
     private static final double OPEN_M = 0.02;

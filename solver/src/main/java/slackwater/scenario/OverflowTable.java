@@ -17,7 +17,7 @@ final class OverflowTable {
     static final Key TO = Key.number("to", Dimension.LENGTH, Limits.between(0, 500),
             "where it ends, measured from the same end").needed();
     static final Table FORMAT = Table.one("overflow",
-            "The weir at the water line through which the same water leaves. Goes with [return].",
+            "The weir at the water line through which the same water leaves. Goes with `[return]`.",
             List.of(WALL, FROM, TO));
 
     private OverflowTable() {

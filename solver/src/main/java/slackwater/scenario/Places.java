@@ -32,7 +32,7 @@ final class Places {
         return vector(entry.numbers(key));
     }
 
-    /** The unit vector; one that is already of length 1 to rounding stays as written, so that it can be written back. */
+    /** The unit vector; one that is of length 1 already, to rounding, stays as written and so comes back the same. */
     static Vec3 unitVector(Entry entry, Key key) {
         if (entry.numbers(key).isEmpty()) {
             return DIRECTIONS.get(entry.word(key));

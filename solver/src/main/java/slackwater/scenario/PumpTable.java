@@ -14,12 +14,13 @@ final class PumpTable {
     static final Key NAME = Key.text("name", 80, "what to call it; \"pump 1\" and so on where left out");
     static final Key FLOW = Key.number("flow", Dimension.FLOW, Limits.above(0, 100_000).typically(500, 20_000),
             "the maker's flow at full output").needed();
-    static final Limits OPENING = Limits.between(2, 500).typically(15, 100);
-    static final Key OUTLET = Key.number("outlet", Dimension.SMALL_LENGTH, OPENING,
+    static final Limits OPENING = Limits.between(2, 500);
+    static final Key OUTLET = Key.number("outlet", Dimension.SMALL_LENGTH, OPENING.typically(15, 100),
             "diameter of a round outlet; this or outlet_slot must be there");
-    static final Key SLOT = Key.numbers("outlet_slot", Dimension.SMALL_LENGTH, 2, OPENING,
+    static final Key SLOT = Key.numbers("outlet_slot", Dimension.SMALL_LENGTH, 2, OPENING.typically(5, 150),
             "width and height of a wide outlet, as [120, 12]");
-    static final Key AT = Places.point("at", "middle of the outlet: from the left, from the front, from the bottom").needed();
+    static final Key AT = Places.point("at",
+            "middle of the outlet: from the left, from the front, from the bottom").needed();
     static final Key YAW = Key.number("yaw", Dimension.ANGLE, Limits.between(-360, 360),
             "aim seen from above: 0 to the right, 90 to the back, 180 to the left").standing("0");
     static final Key PITCH = Key.number("pitch", Dimension.ANGLE, Limits.between(-90, 90),
@@ -32,15 +33,19 @@ final class PumpTable {
             "share of the flow lost to dirt").standing("0");
     static final Key THRUST = Key.number("thrust_factor", Dimension.PLAIN, Limits.between(1, 2),
             "push against that of a plain nozzle: 1, up to 2 for an open propeller").standing("1");
-    static final Key PATTERN = Key.word("pattern", PATTERNS.all(), "how its speed changes with time").standing("steady");
+    static final Key PATTERN = Key.word("pattern", PATTERNS.all(),
+            "how its speed changes with time").standing("steady");
     static final Key PERIOD = Key.number("period", Dimension.TIME, Limits.above(0, 3600).typically(0.5, 60),
             "time of one whole cycle; needed unless steady");
     static final Key LOW = Key.number("low", Dimension.SHARE, Limits.between(0, 100),
             "share of the set output in the low part of the cycle").standing("0");
     static final Key PHASE = Key.number("phase", Dimension.PLAIN, Limits.between(0, 1),
             "shift of the cycle, in whole cycles").standing("0");
-    static final Table FORMAT = Table.many("pump", 64, "A circulation pump. At least one, unless there is a [return].",
-            List.of(NAME, FLOW, OUTLET, SLOT, AT, YAW, PITCH, ROLL, OUTPUT, FOULING, THRUST, PATTERN, PERIOD, LOW, PHASE));
+    static final Table FORMAT = Table.many("pump", 64,
+            "A circulation pump. At least one, unless there is a `[return]`; "
+                    + "`pump = []` above all tables says that none is meant.",
+            List.of(NAME, FLOW, OUTLET, SLOT, AT, YAW, PITCH, ROLL, OUTPUT, FOULING, THRUST,
+                    PATTERN, PERIOD, LOW, PHASE));
 
     private PumpTable() {
     }

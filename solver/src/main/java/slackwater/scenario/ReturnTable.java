@@ -14,10 +14,11 @@ final class ReturnTable {
             "what comes back from the sump").needed();
     static final Key NOZZLE = Key.number("nozzle", Dimension.SMALL_LENGTH, Limits.between(2, 200).typically(12, 40),
             "inner diameter of the round nozzle").needed();
-    static final Key AT = Places.point("at", "middle of the nozzle: from the left, from the front, from the bottom").needed();
+    static final Key AT = Places.point("at",
+            "middle of the nozzle: from the left, from the front, from the bottom").needed();
     static final Key YAW = PumpTable.YAW;
     static final Key PITCH = PumpTable.PITCH;
-    static final Table FORMAT = Table.one("return", "Water that comes in from the sump. Goes with [overflow].",
+    static final Table FORMAT = Table.one("return", "Water that comes in from the sump. Goes with `[overflow]`.",
             List.of(FLOW, NOZZLE, AT, YAW, PITCH));
 
     private ReturnTable() {

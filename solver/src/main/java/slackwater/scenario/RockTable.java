@@ -38,7 +38,8 @@ final class RockTable {
     static final Key HEIGHT = Key.number("height", Dimension.LENGTH, SIZE, "cylinder: from end to end");
     static final Key RADIUS = Key.number("radius", Dimension.LENGTH, SIZE, "cylinder: half its width");
     static final Key AXIS = Places.direction("axis", "cylinder: from the base to the other end").standing("up");
-    static final Key MESH = Key.text("mesh", 200, "mesh: a .stl, .obj, .ply or .glb file in the scenario's folder or below");
+    static final Key MESH = Key.text("mesh", 200,
+            "mesh: a .stl, .obj, .ply or .glb file in the scenario's folder or below");
     static final Key MESH_UNIT = Key.word("mesh_unit", List.copyOf(MESH_UNITS.keySet()),
             "mesh: the file's unit; mm where left out, m for .glb");
     static final Key MESH_UP = Key.word("mesh_up", List.of("z", "y"),
@@ -47,7 +48,8 @@ final class RockTable {
     static final Key TURN = Key.number("turn", Dimension.ANGLE, Limits.between(-360, 360),
             "mesh: turn about the vertical, anticlockwise from above").standing("0");
     static final Table FORMAT = Table.many("rock", 500, "A rock. May reach into the sand, another rock or the glass.",
-            List.of(NAME, SHAPE, MIN, MAX, CENTRE, RADII, BASE, HEIGHT, RADIUS, AXIS, MESH, MESH_UNIT, MESH_UP, AT, TURN));
+            List.of(NAME, SHAPE, MIN, MAX, CENTRE, RADII, BASE, HEIGHT, RADIUS, AXIS, MESH,
+                    MESH_UNIT, MESH_UP, AT, TURN));
 
     private static final Map<String, List<Key>> NEEDED = Map.of("box", List.of(MIN, MAX),
             "ellipsoid", List.of(CENTRE, RADII), "cylinder", List.of(BASE, HEIGHT, RADIUS), "mesh", List.of(MESH, AT));

@@ -32,8 +32,24 @@ public final class ScenarioReader {
     public static Scenario read(Path file) throws ScenarioFaults {
         Faults faults = new Faults(String.valueOf(file.getFileName()));
         Path folder = file.toAbsolutePath().normalize().getParent();
-        Optional<Scenario> scenario = SourceText.of(file, faults)
-                .flatMap(text -> Document.parse(text, faults))
+        return scenario(SourceText.of(file, faults), folder, faults);
+    }
+
+    /**
+     * Reads and checks a scenario that is not in a file, such as one being typed.
+     *
+     * @param text in TOML
+     * @param name what faults are to call it
+     * @param folder where its meshes lie
+     * @throws ScenarioFaults with everything that is wrong with it
+     */
+    public static Scenario read(String text, String name, Path folder) throws ScenarioFaults {
+        return scenario(Optional.of(text), folder.toAbsolutePath().normalize(), new Faults(name));
+    }
+
+    private static Scenario scenario(Optional<String> text, Path folder, Faults faults) throws ScenarioFaults {
+        Optional<Scenario> scenario = text
+                .flatMap(toml -> Document.parse(toml, faults))
                 .flatMap(document -> new ScenarioReader(folder, document, faults).scenario());
         if (!faults.isEmpty()) {
             throw new ScenarioFaults(faults.inOrder());

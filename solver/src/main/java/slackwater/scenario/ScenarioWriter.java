@@ -16,8 +16,9 @@ public final class ScenarioWriter {
      */
     public static String write(Scenario scenario) {
         String name = new TableWriter(ScenarioFormat.WHOLE).put(ScenarioFormat.NAME, scenario.name()).text();
+        String still = scenario.pumps().isEmpty() && scenario.returnLine().isEmpty() ? "pump = []\n" : "";
         return Stream.of(
-                Stream.of(name, TankTable.write(scenario.tank())),
+                Stream.of(name, still, TankTable.write(scenario.tank())),
                 scenario.rocks().stream().map(RockTable::write),
                 scenario.pumps().stream().map(PumpTable::write),
                 scenario.returnLine().stream().map(ReturnTable::write),

@@ -141,7 +141,8 @@ class MeshFileTest {
                 {"asset":{"version":"2.0"},"scene":0,"scenes":[{"nodes":[0]}],"nodes":[{"mesh":0}],
                 "meshes":[{"primitives":[{"attributes":{"POSITION":0},"indices":1}]}],
                 "buffers":[{"byteLength":%d}],
-                "bufferViews":[{"buffer":0,"byteOffset":0,"byteLength":%d},{"buffer":0,"byteOffset":%d,"byteLength":%d}],
+                "bufferViews":[{"buffer":0,"byteOffset":0,"byteLength":%d},
+                {"buffer":0,"byteOffset":%d,"byteLength":%d}],
                 "accessors":[{"bufferView":0,"componentType":5126,"count":%d,"type":"VEC3","min":[0,0,0],"max":[4,4,4]},
                 {"bufferView":1,"componentType":5125,"count":%d,"type":"SCALAR"}]}
                 """.formatted(places + numbers, places, places, numbers, surface.points().length / 3,

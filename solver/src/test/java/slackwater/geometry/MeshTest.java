@@ -93,6 +93,8 @@ class MeshTest {
         assertSays("is not a number", new Triangles(nan, cube.corners()));
         assertSays("encloses no volume", new Triangles(new double[] {0, 0, 0, 1, 0, 0, 0, 1, 0},
                 new int[] {0, 1, 2, 0, 2, 1}));
+        assertSays("has 500001 triangles, must have at most 500000", new Triangles(cube.points(),
+                IntStream.range(0, 3 * 500_001).map(i -> i % 3).toArray()));
         int[] oneTurned = cube.corners().clone();
         oneTurned[0] = cube.corners()[1];
         oneTurned[1] = cube.corners()[0];

@@ -46,15 +46,29 @@ class ExampleScenariosTest {
     void writingAndReadingAgainGivesTheSame(Path file) throws Exception {
         Scenario read = ScenarioReader.read(file);
         String written = ScenarioWriter.write(read);
-        Path copy = Files.createTempFile(FOLDER, "written", ".tmp");
-        try {
-            Files.writeString(copy, written);
-            Scenario again = ScenarioReader.read(copy);
-            assertEquals(read, again);
-            assertEquals(written, ScenarioWriter.write(again));
-        } finally {
-            Files.delete(copy);
+        Scenario again = ScenarioReader.read(written, "written.toml", FOLDER);
+        assertEquals(read, again);
+        assertEquals(written, ScenarioWriter.write(again));
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void everyCoralSitsOnSomething(Path file) throws Exception {
+        Scenario scenario = ScenarioReader.read(file);
+        for (Coral coral : scenario.corals()) {
+            double rock = scenario.rocks().stream()
+                    .mapToDouble(one -> Math.abs(one.solid().signedDistanceM(coral.atM()))).min().orElseThrow();
+            double sand = Math.abs(coral.atM().z() - scenario.tank().sandDepthM());
+            assertTrue(Math.min(rock, sand) < 0.012, () -> coral.name() + " is " + rock + " from the rock");
         }
+    }
+
+    /** 12 inches are 30.48 cm: a cube given in inches is the same cube. */
+    @Test
+    void theNanoCubeIsMeasuredInInches() throws Exception {
+        Tank tank = ScenarioReader.read(FOLDER.resolve("nano-30.toml")).tank();
+        assertEquals(0.3048, tank.insideM().x());
+        assertEquals(0.2794, tank.waterLevelM());
     }
 
     @ParameterizedTest
@@ -71,7 +85,8 @@ class ExampleScenariosTest {
     void theSchemaRefusesWhatTheReaderRefuses() throws Exception {
         ObjectMapper json = new ObjectMapper();
         var schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V7).getSchema(ScenarioSchema.json());
-        for (String spoilt : List.of("nmae = 1", "[tank]\ninside_cm = [1]", "[[pump]]\nflow_gph = 3\nflow_l_per_h = 3")) {
+        for (String spoilt : List.of("nmae = 1", "[tank]\ninside_cm = [1]",
+                "[[pump]]\nflow_gph = 3\nflow_l_per_h = 3")) {
             assertTrue(!schema.validate(json.readTree(Toml.parse(spoilt).toJson())).isEmpty(), spoilt);
         }
     }

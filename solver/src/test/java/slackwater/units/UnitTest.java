@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import slackwater.ForAll;
 
 class UnitTest {
-    /** NIST SP 811 (2008), appendix B.8: 1 in = 2.54 E-02 m, exact; 1 US gallon = 3.785412 E-03 m3, 231 cubic inches. */
+    /** NIST SP 811 (2008), appendix B: 1 in = 0.0254 m exactly; 1 US gallon = 231 cubic inches. */
     @Test
     void legalDefinitionsHold() {
         assertEquals(0.0254, Unit.INCH.toSi(1));

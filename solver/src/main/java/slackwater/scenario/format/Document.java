@@ -12,7 +12,7 @@ import org.tomlj.TomlTable;
 /** A parsed file, from which declared tables are read. */
 public final class Document {
     /** The parser goes one call deeper for each bracket; this many in a row are nobody's scenario. */
-    private static final Pattern NESTED = Pattern.compile("(?:[\\[{]\\s*+){32}");
+    private static final Pattern NESTED = Pattern.compile("(?:[\\[{]\\s*+(?:[\\w.-]++\\s*+=\\s*+)?+){32}");
 
     private final TomlTable root;
     private final Faults faults;
@@ -22,7 +22,7 @@ public final class Document {
         this.faults = faults;
     }
 
-    /** Parses the text; where it is not TOML, tells each place and gives nothing, since the rest could not be trusted. */
+    /** Parses the text; where it is not TOML, tells each place and gives nothing: the rest could not be trusted. */
     public static Optional<Document> parse(String text, Faults faults) {
         try {
             return NESTED.matcher(text).find() ? refuseNesting(faults) : parsed(Toml.parse(text), faults);

@@ -87,7 +87,8 @@ public final class Entry {
 
     /** Tells that a key is missing: {@code missing, give outlet_mm or outlet_in: ...}. */
     public void missing(Key key) {
-        faultAt(line, key.names().get(0), "missing, give " + String.join(" or ", key.names()) + ": " + key.about());
+        faultAt(line, key.names().get(0), "missing, give " + String.join(" or ", key.names()) + choice(key.kind())
+                + ": " + key.about());
     }
 
     void faultAt(int at, String name, String says) {
@@ -107,8 +108,12 @@ public final class Entry {
         return Optional.ofNullable(written.get(key));
     }
 
+    private static String choice(Kind kind) {
+        return kind instanceof Kind.Word word ? " = \"" + String.join("\", \"", word.words()) + "\"" : "";
+    }
+
     private Unit unit(Key key) {
-        return key.units().get(written(key).map(Written::name).map(key.names()::indexOf).orElse(0));
+        return key.units().get(Math.max(0, written(key).map(Written::name).map(key.names()::indexOf).orElse(0)));
     }
 
     private Value value(Key key) {

@@ -16,9 +16,9 @@ public final class FormatPage {
     }
 
     private static String section(String title, Table table) {
-        String need = table.required() ? "Needed." : "May be left out.";
+        String need = table.required() ? " Needed." : "";
         String most = table.repeated() ? " At most " + table.most() + "." : "";
-        return "\n## " + title + "\n\n" + table.about() + " " + need + most
+        return "\n## " + title + "\n\n" + table.about() + need + most
                 + "\n\n| key | value | left out | meaning |\n| --- | --- | --- | --- |\n"
                 + table.keys().stream().map(FormatPage::row).collect(Collectors.joining());
     }
@@ -31,9 +31,8 @@ public final class FormatPage {
 
     private static String value(Kind kind) {
         if (kind instanceof Kind.Numbers numbers) {
-            String symbol = numbers.dimension().metric().symbol();
             return (numbers.count() == 1 ? "" : numbers.count() + " numbers, each ")
-                    + numbers.limits().words() + (symbol.isEmpty() ? "" : " " + symbol);
+                    + numbers.limits().words(numbers.dimension().metric());
         }
         if (kind instanceof Kind.Word word) {
             return words(word.words());

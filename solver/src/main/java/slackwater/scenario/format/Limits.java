@@ -40,9 +40,10 @@ public record Limits(double low, boolean lowAllowed, double high, Typical typica
     }
 
     /** The whole range in words, for the format's page. */
-    String words() {
-        String typically = typically(Unit.NONE, Unit.NONE);
-        return (lowAllowed ? Shown.number(low) : "above " + Shown.number(low)) + " to " + Shown.number(high) + typically;
+    String words(Unit metric) {
+        String symbol = metric.symbol().isEmpty() ? "" : " " + metric.symbol();
+        return (lowAllowed ? "" : "above ") + Shown.number(low) + " to " + Shown.number(high) + symbol
+                + typically(metric, metric);
     }
 
     private String atLeast(Unit metric, Unit used) {

@@ -23,7 +23,9 @@ final class TableReader {
     static Entry read(Table format, TomlTable table, Entry entry) {
         TableReader reader = new TableReader(format, table, entry);
         List<String> tables = format.tables().stream().map(Table::name).toList();
-        table.keySet().stream().filter(name -> !tables.contains(name)).forEach(reader::readKey);
+        List<String> known = format.names();
+        table.keySet().stream().filter(name -> known.contains(name) && !tables.contains(name)).forEach(reader::readKey);
+        table.keySet().stream().filter(name -> !known.contains(name)).forEach(reader::tellUnknown);
         format.keys().stream()
                 .filter(key -> key.required() && !entry.wrote(key))
                 .forEach(entry::missing);
@@ -32,12 +34,7 @@ final class TableReader {
 
     private void readKey(String name) {
         int line = table.inputPositionOf(List.of(name)).line();
-        Optional<Key> known = format.keys().stream().filter(key -> key.names().contains(name)).findFirst();
-        if (known.isEmpty()) {
-            entry.faultAt(line, Shown.bare(name), unknown(name, format.names()));
-            return;
-        }
-        Key key = known.get();
+        Key key = key(name).orElseThrow();
         Optional<Entry.Written> earlier = entry.written(key);
         if (earlier.isPresent()) {
             entry.faultAt(line, name, "found beside " + earlier.get().name() + ", give only one of them");
@@ -49,10 +46,19 @@ final class TableReader {
         value.ifPresent(read -> entry.put(key, read));
     }
 
-    private static String unknown(String name, List<String> known) {
-        return Nearest.to(name, known)
-                .map(nearest -> "unknown key, did you mean " + nearest + "?")
-                .orElse("unknown key, known here are " + String.join(", ", known));
+    /** Tells of a key that is not in the format; the one it was meant for is then not told to be missing. */
+    private void tellUnknown(String name) {
+        int line = table.inputPositionOf(List.of(name)).line();
+        Optional<String> nearest = Nearest.to(name, format.names());
+        Optional<Key> meant = nearest.flatMap(this::key);
+        entry.faultAt(line, Shown.bare(name), meant.map(key -> String.join(" or ", key.names())).or(() -> nearest)
+                .map(names -> "unknown key, did you mean " + names + "?")
+                .orElse("unknown key, known here are " + String.join(", ", format.names())));
+        meant.filter(key -> !entry.wrote(key)).ifPresent(key -> entry.wrote(key, new Entry.Written(name, line)));
+    }
+
+    private Optional<Key> key(String name) {
+        return format.keys().stream().filter(key -> key.names().contains(name)).findFirst();
     }
 
     private Optional<Value> value(Key key, String name, int line, Object found) {
@@ -75,7 +81,8 @@ final class TableReader {
                 && written.codePoints().noneMatch(Character::isISOControl)) {
             return Optional.of(new Value(written, List.of()));
         }
-        return refuse(name, line, found, "must be text in quotes, on one line, of 1 to " + text.longest() + " characters");
+        return refuse(name, line, found, "must be text in quotes, on one line, of 1 to "
+                + text.longest() + " characters");
     }
 
     private Optional<Value> word(List<String> words, String otherwise, String name, int line, Object found) {
