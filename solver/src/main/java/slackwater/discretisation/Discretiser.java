@@ -24,7 +24,7 @@ public final class Discretiser {
     private static final double LATTICE_SPEED = 0.1;
     private static final double SMAGORINSKY = 0.1;
     /** r.m.s. of the random part of a jet's force, as a share of the force. */
-    private static final double FLUCTUATION = 0.3;
+    private static final double FLUCTUATION = 0.1;
     /** A tank without any jet still needs a step: that of a jet this fast, m/s. */
     private static final double LEAST_SPEED_M_PER_S = 0.05;
     private static final double SHORTEST_TURN_S = 2;

@@ -66,7 +66,7 @@ public final class Document {
         if (found instanceof TomlTable table && !format.repeated()) {
             return List.of(TableReader.read(format, table, new Entry(format.name(), line, faults)));
         }
-        if (found instanceof TomlArray array && format.repeated() && (array.isEmpty() || array.containsTables())) {
+        if (found instanceof TomlArray array && format.repeated() && holdsTables(array)) {
             return entries(format, array, line);
         }
         faults.add(line, format.name(), "found " + found(found) + ", must be a table " + format.header());
@@ -87,8 +87,12 @@ public final class Document {
         return entries;
     }
 
+    private static boolean holdsTables(TomlArray array) {
+        return array.toList().stream().allMatch(TomlTable.class::isInstance);
+    }
+
     private static String found(Object found) {
-        if (found instanceof TomlArray array && array.containsTables()) {
+        if (found instanceof TomlArray array && !array.isEmpty() && holdsTables(array)) {
             return "a table in double brackets";
         }
         return found instanceof TomlTable ? "a table in single brackets" : Shown.value(found);
