@@ -51,7 +51,7 @@ public final class MadeUpTank {
                 Optional.of(new Overflow(Wall.BACK, 0.5, 0.8)),
                 List.of(coral("plate on the terrace", CoralGroup.PLATING, new Vec3(0.35, 0.28, 0.22), 0.12),
                         coral("branching top", CoralGroup.SMALL_POLYP, new Vec3(0.82, 0.28, 0.32), 0.10),
-                        coral("open brain", CoralGroup.LARGE_POLYP, new Vec3(0.60, 0.20, 0.05), 0.10),
+                        coral("open brain", CoralGroup.LARGE_POLYP, new Vec3(0.60, 0.45, 0.05), 0.08),
                         coral("button garden", CoralGroup.SOFT, new Vec3(0.98, 0.44, 0.06), 0.08)));
     }
 

@@ -3,6 +3,7 @@ package slackwater.analysis;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import slackwater.geometry.Bounds;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Rock;
@@ -10,7 +11,7 @@ import slackwater.scenario.Scenario;
 
 /** Places in words, seen from before the front pane: thirds of the tank, and the rock close by. */
 final class Places {
-    private static final double SPANNING = 0.6;
+    private static final double MOST = 0.6;
     private static final double CLOSE_M = 0.05;
 
     private final Scenario scenario;
@@ -26,46 +27,52 @@ final class Places {
 
     /** The place of a single point. */
     String of(Vec3 point) {
-        return of(new Bounds(point, point), point, List.of(point));
+        return of(List.of(point));
     }
 
     /**
-     * The place of a region.
+     * The place of a region: for each direction the third of the tank that holds most of it, if one does; where at
+     * least a quarter of it lies within 5 cm of a rock, that rock is named.
      *
-     * @param bounds the box that holds it
-     * @param centre the middle of its volume
-     * @param points some points of it: where at least a quarter lie within 5 cm of a rock, that rock is named
+     * @param points points spread evenly over the region; at least one
      */
-    String of(Bounds bounds, Vec3 centre, List<Vec3> points) {
+    String of(List<Vec3> points) {
+        Vec3 centre = points.stream().reduce(Vec3.ZERO, Vec3::plus).times(1.0 / points.size());
         String rock = closeRock(points).map(near -> ", " + beside(near, centre)).orElse("");
-        return height(bounds, centre) + " " + level(bounds, centre) + rock;
+        return height(points) + " " + level(points) + rock;
     }
 
-    private String height(Bounds bounds, Vec3 centre) {
+    private String height(List<Vec3> points) {
         double bottom = scenario.tank().sandDepthM();
         double depth = scenario.tank().waterLevelM() - bottom;
-        if (bounds.size().z() > SPANNING * depth) {
-            return "from top to bottom";
-        }
-        return List.of("low", "half-way up", "near the surface").get(third((centre.z() - bottom) / depth));
+        return mostly(points, point -> (point.z() - bottom) / depth)
+                .map(List.of("low", "half-way up", "near the surface")::get).orElse("from top to bottom");
     }
 
-    private String level(Bounds bounds, Vec3 centre) {
+    private String level(List<Vec3> points) {
         Vec3 inside = scenario.tank().insideM();
-        boolean wide = bounds.size().x() > SPANNING * inside.x();
-        boolean deep = bounds.size().y() > SPANNING * inside.y();
-        String side = List.of("left", "", "right").get(third(centre.x() / inside.x()));
-        String face = List.of("front", "", "back").get(third(centre.y() / inside.y()));
-        if (wide && deep) {
-            return "all over the tank";
+        Optional<String> side = mostly(points, point -> point.x() / inside.x()).map(List.of("left", "", "right")::get);
+        Optional<String> face = mostly(points, point -> point.y() / inside.y()).map(List.of("front", "", "back")::get);
+        if (side.isEmpty()) {
+            return face.map(name -> name.isEmpty() ? "along the middle" : "along the " + name)
+                    .orElse("all over the tank");
         }
-        if (wide) {
-            return face.isEmpty() ? "along the middle" : "along the " + face;
+        if (face.orElse("").isEmpty()) {
+            return side.get().isEmpty() ? "in the middle" : "on the " + side.get();
         }
-        if (deep || face.isEmpty()) {
-            return side.isEmpty() ? "in the middle" : "on the " + side;
+        return ("at the " + face.get() + " " + side.get()).strip();
+    }
+
+    /** The third, 0 to 2, that holds most of the points; empty where none does. */
+    private static Optional<Integer> mostly(List<Vec3> points, ToDoubleFunction<Vec3> fraction) {
+        int[] counts = new int[3];
+        points.forEach(point -> counts[third(fraction.applyAsDouble(point))]++);
+        for (int third = 0; third < counts.length; third++) {
+            if (counts[third] >= MOST * points.size()) {
+                return Optional.of(third);
+            }
         }
-        return ("at the " + face + " " + side).strip();
+        return Optional.empty();
     }
 
     private static int third(double fraction) {

@@ -113,7 +113,7 @@ final class StillWaterSearch {
         Bounds bounds = new Bounds(low.minus(edge), high.plus(edge));
         Vec3 centre = sum.times(1.0 / region.length);
         return new StillRegion(region.length * grid.cellVolumeM3(), (double) region.length / waterCells, centre, bounds,
-                speed / region.length, places.of(bounds, centre, some));
+                speed / region.length, places.of(some));
     }
 
     private Vec3 centreM(int cell) {

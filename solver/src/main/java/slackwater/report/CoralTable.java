@@ -36,9 +36,10 @@ final class CoralTable {
                 + wanted(coral) + "</td><td>" + Html.escape(coral.sentence()) + "</td></tr>\n";
     }
 
+    /** Mean and margin, the margin rounded up: it never looks better than it is. */
     static String reading(CoralReading coral) {
-        String margin = Double.isFinite(coral.reading().marginMPerS())
-                ? Figures.cmPerS(coral.reading().marginMPerS()) : "?";
+        double marginMPerS = coral.reading().marginMPerS();
+        String margin = Double.isFinite(marginMPerS) ? Figures.decimal(Math.ceil(marginMPerS * 1000) / 10, 1) : "?";
         return Figures.cmPerS(coral.reading().meanMPerS()) + " \u00b1 " + margin;
     }
 

@@ -77,8 +77,8 @@ final class Findings {
     private static String surface(Assessment assessment) {
         return "<h2>Surface</h2>\n<p>The surface moves at " + Figures.cmPerS(assessment.surface().meanMPerS())
                 + " cm/s on the whole; " + Figures.percent(assessment.surface().stillShareFraction())
-                + " of it is slower than 2 cm/s. A still surface gathers a film and takes up little oxygen.</p>\n"
-                + "<p class=\"source\">The limit of 2 cm/s: common practice, no source.</p>\n";
+                + " of it is slower than 2 cm/s. A still surface gathers a film.</p>\n"
+                + "<p class=\"source\">The limit of 2 cm/s and the film: common practice, no source.</p>\n";
     }
 
     private static String histogram(SpeedHistogram histogram) {

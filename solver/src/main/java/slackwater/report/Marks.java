@@ -45,6 +45,7 @@ final class Marks {
         double length = ARROW_UNITS * Math.hypot(across, up);
         double x = x(atM, slice, scale);
         double y = y(atM, slice, scale);
+        boolean isNamed = slice.plane() == Plane.LEVEL || pale(atM, slice).isEmpty();
         boolean leftHalf = x < slice.widthM() * scale.unitsPerM() / 2;
         String arrow = length < 12 ? "" : String.format(Locale.ROOT,
                 "<path transform=\"translate(%.1f %.1f) rotate(%.1f)\" d=\"M0 -2H%.1fV-6L%.1f 0L%.1f 6V2H0Z\"/>", x, y,
@@ -52,7 +53,7 @@ final class Marks {
         return String.format(Locale.ROOT, "<g class=\"jet%s\">%s<circle cx=\"%.1f\" cy=\"%.1f\" r=\"4.5\"/>"
                         + "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text></g>",
                 pale(atM, slice), arrow, x, y, x + (leftHalf ? 2 : -2), y + (y > 24 ? -10 : 20),
-                leftHalf ? "start" : "end", Html.escape(name));
+                leftHalf ? "start" : "end", isNamed ? Html.escape(name) : "");
     }
 
     private static String coral(int number, Coral coral, Slice slice, Scale scale) {

@@ -12,7 +12,7 @@ final class SlicePicture {
     private static final double TOP = 22;
     private static final double RIGHT = 96;
     private static final double BOTTOM = 52;
-    private static final int ARROWS_ALONG = 26;
+    private static final int ARROWS_ALONG = 22;
     private static final double LEAST_SHOWN_M_PER_S = 0.002;
 
     private final Slice slice;
@@ -40,7 +40,7 @@ final class SlicePicture {
         definitions();
         add("<g transform=\"translate(%.0f %.0f)\">", LEFT, TOP);
         add("<image width=\"%.1f\" height=\"%.1f\" preserveAspectRatio=\"none\" href=\"%s\"/>", width, height,
-                new SpeedImage(slice, scale.topMPerS()).address());
+                new SpeedImage(slice, scale).address());
         stillWater();
         solids(tank);
         arrows();
@@ -114,11 +114,11 @@ final class SlicePicture {
         if (speed < LEAST_SHOWN_M_PER_S) {
             return;
         }
-        double length = room * 0.95 * Math.sqrt(Math.min(1, speed / scale.topMPerS()));
+        double length = room * 0.95 * scale.colourFraction(speed);
         double half = length / 2;
-        double barb = Math.max(1.2, length * 0.16);
+        double barb = Math.max(1.6, length * 0.17);
         double head = Math.min(length * 0.45, 2.4 * barb);
-        add("<path transform=\"translate(%.1f %.1f) rotate(%.0f)\" d=\"M%.1f -.5H%.1fV-%.1fL%.1f 0L%.1f %.1fV.5H%.1fZ\"/>",
+        add("<path transform=\"translate(%.1f %.1f) rotate(%.0f)\" d=\"M%.1f -.6H%.1fV-%.1fL%.1f 0L%.1f %.1fV.6H%.1fZ\"/>",
                 x, y, -Math.toDegrees(Math.atan2(up, across)), -half, half - head, barb, half, half - head, barb,
                 -half);
     }

@@ -9,12 +9,12 @@ final class SpeedImage {
     private static final int COLOURS = 256;
 
     private final Slice slice;
-    private final double topMPerS;
+    private final Scale scale;
     private final int perCell;
 
-    SpeedImage(Slice slice, double topMPerS) {
+    SpeedImage(Slice slice, Scale scale) {
         this.slice = slice;
-        this.topMPerS = topMPerS;
+        this.scale = scale;
         this.perCell = Math.max(1, Math.min(MOST_PER_CELL, MOST_PIXELS / Math.max(slice.columns(), slice.rows())));
     }
 
@@ -31,8 +31,8 @@ final class SpeedImage {
             for (int x = 0; x < width; x++) {
                 double column = (x + 0.5) / perCell - 0.5;
                 double row = (height - y - 0.5) / perCell - 0.5;
-                double colour = Math.floor(speedMPerS(column, row) / topMPerS * COLOURS);
-                pixels[y * width + x] = (byte) (int) Math.max(0, Math.min(COLOURS - 1, colour));
+                double colour = Math.floor(scale.colourFraction(speedMPerS(column, row)) * COLOURS);
+                pixels[y * width + x] = (byte) (int) Math.min(COLOURS - 1, colour);
             }
         }
         int[] palette = new int[COLOURS];

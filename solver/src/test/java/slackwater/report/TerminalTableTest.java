@@ -1,0 +1,40 @@
+package slackwater.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import slackwater.MadeUpTank;
+import slackwater.field.FlowStatistics;
+import slackwater.geometry.Vec3;
+import slackwater.scenario.CoralGroup;
+import slackwater.scenario.Scenario;
+
+class TerminalTableTest {
+    private final Scenario scenario = MadeUpTank.scenario();
+    private final FlowStatistics flow = MadeUpTank.flow(scenario, 0.02);
+
+    @Test
+    void hasALineACoralAndTheVerdict() {
+        String table = TerminalTable.of(MadeUpTank.result(scenario, flow));
+        scenario.corals().forEach(coral ->
+                assertEquals(1, table.lines().filter(line -> line.contains("  " + coral.name() + "  ")
+                        || line.contains(" " + coral.name() + "   ")).count(), coral.name()));
+        assertTrue(table.lines().anyMatch(line -> line.startsWith("\u2717 Fail: 1 of 4 corals")), table);
+        assertTrue(table.contains("Still water: "));
+        assertTrue(table.contains("The sand "));
+        assertTrue(table.lines().allMatch(line -> line.length() <= 100), table);
+    }
+
+    @Test
+    void staysNarrowAndHarmlessWhateverTheNames() {
+        Scenario odd = MadeUpTank.with(scenario, List.of(
+                MadeUpTank.coral("x".repeat(500), CoralGroup.SOFT, new Vec3(0.6, 0.25, 0.25), 0.1),
+                MadeUpTank.coral("\u001b[2Jclear", CoralGroup.SMALL_POLYP, new Vec3(0.98, 0.44, 0.06), 0.08)));
+        String table = TerminalTable.of(MadeUpTank.result(odd, flow));
+        assertTrue(table.lines().allMatch(line -> line.length() <= 100), table);
+        assertFalse(table.contains("\u001b"));
+    }
+}

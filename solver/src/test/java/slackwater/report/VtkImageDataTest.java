@@ -1,0 +1,122 @@
+package slackwater.report;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Base64;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import slackwater.MadeUpTank;
+import slackwater.field.FlowStatistics;
+import slackwater.field.Grid;
+
+/** Read back by an XML parser and a decoder of the test's own, and by the format's own library where it is installed. */
+class VtkImageDataTest {
+    private static final String SCRIPT = """
+            import sys, vtk
+            reader = vtk.vtkXMLImageDataReader()
+            reader.SetFileName(sys.argv[1])
+            reader.Update()
+            image = reader.GetOutput()
+            cells = image.GetCellData()
+            print(*image.GetDimensions(), *image.GetOrigin(), *image.GetSpacing(), image.GetNumberOfCells())
+            names = [cells.GetArrayName(n) for n in range(cells.GetNumberOfArrays())]
+            print(*names)
+            n = int(sys.argv[2])
+            print(*cells.GetArray('mean_velocity').GetTuple3(n), cells.GetArray('mean_speed').GetTuple1(n),
+                  cells.GetArray('rms_speed').GetTuple1(n), cells.GetArray('fluid').GetTuple1(n))
+            """;
+    private final FlowStatistics flow = MadeUpTank.flow(MadeUpTank.scenario(), 0.02);
+    private final Grid grid = flow.grid();
+
+    @Test
+    void anXmlParserReadsItBack() throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        VtkImageData.write(flow, out);
+        Document document = DocumentBuilderFactory.newInstance().newDocumentBuilder()
+                .parse(new ByteArrayInputStream(out.toByteArray()));
+        Element image = (Element) document.getElementsByTagName("ImageData").item(0);
+        assertEquals("0 60 0 25 0 24", image.getAttribute("WholeExtent"));
+        assertEquals("0 0 0", image.getAttribute("Origin"));
+        assertEquals("0.02 0.02 0.02", image.getAttribute("Spacing"));
+        ByteBuffer velocity = array(document, "mean_velocity", 12);
+        ByteBuffer speed = array(document, "mean_speed", 4);
+        ByteBuffer rms = array(document, "rms_speed", 4);
+        ByteBuffer fluid = array(document, "fluid", 1);
+        for (int cell = 0; cell < grid.cells(); cell++) {
+            assertEquals(flow.meanU()[cell], velocity.getFloat());
+            assertEquals(flow.meanV()[cell], velocity.getFloat());
+            assertEquals(flow.meanW()[cell], velocity.getFloat());
+            assertEquals(flow.meanSpeed()[cell], speed.getFloat());
+            assertEquals(flow.rmsSpeed()[cell], rms.getFloat());
+            assertEquals(flow.fluid()[cell] ? 1 : 0, fluid.get());
+        }
+    }
+
+    @Test
+    void theFormatsOwnLibraryReadsIt(@TempDir Path folder) throws Exception {
+        List<String> python = List.of("python3", "/usr/bin/python3").stream()
+                .filter(VtkImageDataTest::hasVtk).limit(1).toList();
+        assumeTrue(!python.isEmpty(), "no Python with VTK here: install the package python3-vtk9 to run this check");
+        Path file = folder.resolve("flow.vti");
+        try (OutputStream out = Files.newOutputStream(file)) {
+            VtkImageData.write(flow, out);
+        }
+        int cell = grid.index(20, 12, 18);
+        String[] lines = run(python.get(0), "-c", SCRIPT, file.toString(), Integer.toString(cell)).split("\n");
+        assertArrayEquals(new double[] {61, 26, 25, 0, 0, 0, 0.02, 0.02, 0.02, grid.cells()}, numbers(lines[0]), 1e-9);
+        assertEquals("mean_velocity mean_speed rms_speed fluid", lines[1]);
+        assertArrayEquals(new double[] {flow.meanU()[cell], flow.meanV()[cell], flow.meanW()[cell],
+            flow.meanSpeed()[cell], flow.rmsSpeed()[cell], 1}, numbers(lines[2]), 1e-7);
+    }
+
+    private static ByteBuffer array(Document document, String name, int bytesPerCell) {
+        NodeList arrays = document.getElementsByTagName("DataArray");
+        for (int n = 0; n < arrays.getLength(); n++) {
+            Element element = (Element) arrays.item(n);
+            if (element.getAttribute("Name").equals(name)) {
+                ByteBuffer bytes = ByteBuffer.wrap(Base64.getDecoder().decode(element.getTextContent().strip()))
+                        .order(ByteOrder.LITTLE_ENDIAN);
+                assertEquals((long) bytesPerCell * 60 * 25 * 24, bytes.getLong(), name);
+                assertEquals(bytesPerCell * 60 * 25 * 24, bytes.remaining(), name);
+                return bytes;
+            }
+        }
+        throw new AssertionError("no array " + name);
+    }
+
+    private static boolean hasVtk(String python) {
+        try {
+            return run(python, "-c", "import vtk; print('yes')").equals("yes");
+        } catch (IOException | InterruptedException e) {
+            return false;
+        }
+    }
+
+    private static String run(String... command) throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
+        process.waitFor();
+        return output;
+    }
+
+    private static double[] numbers(String line) {
+        return Arrays.stream(line.split(" ")).mapToDouble(Double::parseDouble).toArray();
+    }
+}
