@@ -11,8 +11,9 @@ import slackwater.scenario.Return;
  * momentum flux M matters (thrust over density), so M is exact and the disc may be widened to fit a grid.
  *
  * <p>A disc of area A_d that pushes with M sends out a slipstream of speed sqrt(2 M/A_d) and area A_d/2 (Rankine and
- * Froude, [Rajaratnam1976] for the far field). The disc therefore has the area 2 A/k, with A the outlet and k the thrust
- * factor: for a nozzle (k = 1) the slipstream is the jet Q/A itself, for a bare propeller (k = 2) the disc is its own.
+ * Froude, [Rajaratnam1976] for the far field). The disc therefore has the area 2 A/k, with A the outlet and k the
+ * thrust factor: for a nozzle (k = 1) the slipstream is the jet Q/A itself, for a bare propeller (k = 2) the disc is
+ * its own.
  *
  * @param name the pump's name
  * @param atM centre of the disc, metres

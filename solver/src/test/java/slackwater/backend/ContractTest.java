@@ -27,8 +27,8 @@ import slackwater.lattice.MassSource;
 import slackwater.lattice.Modulation;
 
 /**
- * What every back end owes: the flow of the double-precision reference, on an awkward size, with every operator and every
- * boundary, rock, jets, inlet and outlet.
+ * What every back end owes: the flow of the double-precision reference, on an awkward size, with every operator and
+ * every boundary, rock, jets, inlet and outlet.
  */
 class ContractTest {
     private static final int NX = 7;

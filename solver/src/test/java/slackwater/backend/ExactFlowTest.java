@@ -23,7 +23,10 @@ class ExactFlowTest {
     private static final double VISCOSITY = 0.02;
     private static final double TAU = 0.5 + 3 * VISCOSITY;
 
-    /** Plane Poiseuille flow: u = g/(2 nu) y (h - y), walls half a cell outside. Source: exact (White, Viscous Fluid Flow). */
+    /**
+     * Plane Poiseuille flow: u = g/(2 nu) y (h - y), walls half a cell outside. Source: exact (White, Viscous Fluid
+     * Flow).
+     */
     private static double poiseuilleError(CollisionOperator operator, int height) {
         Periodic open = new Periodic();
         Faces faces = new Faces(open, open, new NoSlip(), new NoSlip(), open, open);
@@ -58,8 +61,8 @@ class ExactFlowTest {
     }
 
     /**
-     * Taylor-Green vortices decay as exp(-2 nu k^2 t). Source: exact (Taylor and Green 1937). Tolerance: half a percent of
-     * the decay rate, what 32 cells and Mach 0.05 leave at second order.
+     * Taylor-Green vortices decay as exp(-2 nu k^2 t). Source: exact (Taylor and Green 1937). Tolerance: half a percent
+     * of the decay rate, what 32 cells and Mach 0.05 leave at second order.
      */
     @ParameterizedTest
     @ValueSource(booleans = {true, false})

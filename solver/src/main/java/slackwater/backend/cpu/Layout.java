@@ -5,8 +5,8 @@ import slackwater.lattice.VelocitySet;
 
 /**
  * Where the population of a cell and a direction lies in the one flat array. Each direction has a block of its own, x
- * fastest; rows and planes are padded by one ghost cell that is simply the start of the next, so that a direction is one
- * constant offset.
+ * fastest; rows and planes are padded by one ghost cell that is simply the start of the next, so that a direction is
+ * one constant offset.
  */
 final class Layout {
     /** Cells swept past the last one, so that no sweep needs a tail: at least one vector of any machine. */

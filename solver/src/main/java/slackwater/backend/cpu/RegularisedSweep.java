@@ -6,8 +6,7 @@ import slackwater.lattice.CollisionOperator.RecursiveRegularised;
 
 /**
  * Recursive regularised collision, a vector of cells at a time. Populations come in opposite pairs: their sum carries
- * the
- * even moments, their difference the odd ones. Formulas as in the reference back end, multiplied out for D3Q19:
+ * the even moments, their difference the odd ones. Formulas as in the reference back end, multiplied out for D3Q19:
  * with N = (1 - 1/tau) P, T = N + j u and a_xyy = u_y (T_xy + N_xy) + u_x N_yy and its like,
  * f(+-x) = (base + 4.5 T_xx)/18 +- (j_x/6 - (a_xyy + a_xzz)/2) and
  * f(x+y) = (base + 4.5 (T_xx + T_yy) + 9 T_xy)/36 + (j_x + j_y)/12 + (a_xyy + a_xxy)/4.

@@ -5,8 +5,8 @@ import java.util.List;
 import slackwater.lattice.LatticeProblem;
 
 /**
- * The stretches of the array that are swept. Scattered solid cells are swept like water (what they hold is never read by
- * a fluid cell: links overwrite it first); long solid stretches are left out. Stretches are cut into blocks so that
+ * The stretches of the array that are swept. Scattered solid cells are swept like water (what they hold is never read
+ * by a fluid cell: links overwrite it first); long solid stretches are left out. Stretches are cut into blocks so that
  * threads share them evenly, always at the same places whatever the number of threads.
  */
 final class Spans {

@@ -1,0 +1,2 @@
+/** What solves a lattice problem, and what all that do have in common. */
+package slackwater.backend;

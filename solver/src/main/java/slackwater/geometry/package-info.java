@@ -1,0 +1,2 @@
+/** Points and solids in metres, scanned meshes among them. */
+package slackwater.geometry;

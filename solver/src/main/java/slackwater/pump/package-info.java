@@ -1,0 +1,2 @@
+/** What a pump does to the water, whatever the grid. */
+package slackwater.pump;

@@ -1,0 +1,2 @@
+/** What was asked: a tank, its rocks, pumps and corals, read, checked and written. */
+package slackwater.scenario;
