@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import slackwater.field.Grid;
 import slackwater.field.Probe;
+import slackwater.field.UnfitGrid;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Coral;
 import slackwater.scenario.Scenario;
@@ -24,7 +25,7 @@ public final class Probes {
      * three times; of the disc only points in water are kept.
      *
      * @param fluid true where there is water, in the order of the grid
-     * @throws IllegalArgumentException if no point before a coral is in water; the message names the coral
+     * @throws UnfitGrid if no point before a coral is in water; the message names the coral
      */
     public static List<Probe> of(Scenario scenario, Grid grid, boolean[] fluid) {
         List<Probe> probes = new ArrayList<>();
@@ -56,7 +57,7 @@ public final class Probes {
             most = wet.size() > most.size() ? wet : most;
         }
         if (most.isEmpty()) {
-            throw new IllegalArgumentException(noWater(coral, grid));
+            throw new UnfitGrid(noWater(coral, grid));
         }
         return most;
     }

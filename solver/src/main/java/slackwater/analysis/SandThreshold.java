@@ -1,5 +1,7 @@
 package slackwater.analysis;
 
+import slackwater.units.Seawater;
+
 /**
  * The speed at which sand begins to move: threshold Shields number after Soulsby and Whitehouse 1997 (Pacific Coasts
  * and Ports 97, 1:149), carried up by the law of the wall. Data scatter 20 to 30 % about the curve. Grains are taken
@@ -12,6 +14,7 @@ package slackwater.analysis;
  */
 public record SandThreshold(double grainM, double shearStressPa, double frictionVelocityMPerS) {
     private static final double ARAGONITE_KG_PER_M3 = 2830;
+    private static final double GRAVITY_M_PER_S2 = 9.81;
     private static final double KARMAN = 0.40;
 
     /** @throws IllegalArgumentException if the grain is not above zero */
@@ -25,15 +28,15 @@ public record SandThreshold(double grainM, double shearStressPa, double friction
         }
         double ratio = grainDensityKgPerM3 / Seawater.DENSITY_KG_PER_M3;
         double viscosity = Seawater.KINEMATIC_VISCOSITY_M2_PER_S;
-        double size = grainM * Math.cbrt(Seawater.GRAVITY_M_PER_S2 * (ratio - 1) / (viscosity * viscosity));
+        double size = grainM * Math.cbrt(GRAVITY_M_PER_S2 * (ratio - 1) / (viscosity * viscosity));
         // Soulsby 1997, Dynamics of Marine Sands, eq. 77
         double shields = 0.30 / (1 + 1.2 * size) + 0.055 * (1 - Math.exp(-0.020 * size));
-        double stress = shields * Seawater.GRAVITY_M_PER_S2
+        double stress = shields * GRAVITY_M_PER_S2
                 * (grainDensityKgPerM3 - Seawater.DENSITY_KG_PER_M3) * grainM;
         return new SandThreshold(grainM, stress, Math.sqrt(stress / Seawater.DENSITY_KG_PER_M3));
     }
 
-    /** Speed at the threshold at a height above the sand, metres per second: law of the wall, grain and viscous roughness. */
+    /** Speed at the threshold at a height above the sand, metres per second: law of the wall, rough and smooth. */
     public double speedMPerS(double heightM) {
         double roughness = 2.5 * grainM / 30 + Seawater.KINEMATIC_VISCOSITY_M2_PER_S / (9 * frictionVelocityMPerS);
         return frictionVelocityMPerS / KARMAN * Math.log(heightM / roughness);

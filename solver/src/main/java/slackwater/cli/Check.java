@@ -15,6 +15,7 @@ import slackwater.analysis.Turnover;
 import slackwater.discretisation.Discretisation;
 import slackwater.discretisation.Discretiser;
 import slackwater.discretisation.Voxels;
+import slackwater.field.Grid;
 import slackwater.pump.JetSource;
 import slackwater.scenario.Coral;
 import slackwater.scenario.Pump;
@@ -53,7 +54,7 @@ final class Check implements Callable<Integer> {
         Probes.of(scenario, voxels.grid(), voxels.fluid());
         double waterM3 = voxels.waterCells() * voxels.grid().cellVolumeM3();
         say("%s", scenario.name());
-        tank(scenario, waterM3);
+        tank(scenario, voxels, waterM3);
         scenario.pumps().forEach(this::pump);
         scenario.returnLine().ifPresent(line -> say("  return: %.0f l/h, jet %.2f m/s",
                 line.flowM3PerS() * LITRES_PER_HOUR, JetSource.of(line).slipstreamMPerS(0)));
@@ -66,15 +67,23 @@ final class Check implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private void tank(Scenario scenario, double waterM3) {
+    private void tank(Scenario scenario, Voxels voxels, double waterM3) {
         Tank tank = scenario.tank();
         say("  tank: %.0f x %.0f x %.0f cm inside, water to %.0f cm, sand %.1f cm (%.2g mm grains)",
                 tank.insideM().x() * 100, tank.insideM().y() * 100, tank.insideM().z() * 100,
                 tank.waterLevelM() * 100, tank.sandDepthM() * 100, tank.sandGrainM() * 1000);
-        double rockM3 = tank.waterVolumeM3() - waterM3;
+        double rockM3 = rockCells(tank, voxels) * voxels.grid().cellVolumeM3();
         say("  water: %.0f l, with rocks taking up %.0f l: %s", waterM3 * LITRES, rockM3 * LITRES,
                 scenario.rocks().isEmpty() ? "no rocks"
                         : String.join(", ", scenario.rocks().stream().map(Rock::name).toList()));
+    }
+
+    /** Solid cells above the sand. */
+    private static int rockCells(Tank tank, Voxels voxels) {
+        Grid grid = voxels.grid();
+        int sandLayers = (int) Math.round(tank.sandDepthM() / grid.cellSizeM());
+        int cellsAbove = grid.nx() * grid.ny() * Math.max(0, grid.nz() - sandLayers);
+        return Math.max(0, cellsAbove - voxels.waterCells());
     }
 
     private void pump(Pump pump) {

@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import slackwater.field.UnfitGrid;
 import slackwater.report.NotWrittenException;
 import slackwater.scenario.ScenarioFaults;
 
@@ -47,7 +48,8 @@ public final class Main implements Runnable {
     }
 
     private static int failed(Exception thrown, PrintWriter err) {
-        if (thrown instanceof ScenarioFaults || thrown instanceof BadInput || thrown instanceof NotWrittenException) {
+        if (thrown instanceof ScenarioFaults || thrown instanceof BadInput || thrown instanceof UnfitGrid
+                || thrown instanceof NotWrittenException) {
             err.println(thrown.getMessage());
             return ExitCode.BAD_INPUT;
         }

@@ -3,6 +3,7 @@ package slackwater.discretisation;
 import java.util.ArrayList;
 import java.util.List;
 import slackwater.field.Grid;
+import slackwater.field.UnfitGrid;
 import slackwater.geometry.Vec3;
 import slackwater.lattice.BodyForce;
 import slackwater.lattice.CollisionOperator.RecursiveRegularised;
@@ -37,9 +38,12 @@ public final class Discretiser {
     /**
      * Puts a scenario on the cells cut for its tank.
      *
-     * @throws IllegalArgumentException if an outlet or the weir has no water at this cell size
+     * @throws UnfitGrid if the tank, an outlet or the weir has no water at this cell size
      */
     public static Discretisation discretise(Scenario scenario, Voxels voxels, long seed) {
+        if (voxels.waterCells() == 0) {
+            throw new UnfitGrid("rock and sand leave no water in the tank at this cell size");
+        }
         double h = voxels.grid().cellSizeM();
         List<JetSource> jets = jets(scenario);
         double fastest = LEAST_SPEED_M_PER_S;
@@ -81,7 +85,8 @@ public final class Discretiser {
             Patch patch = Patch.of(jet, voxels);
             double thrustN = Seawater.DENSITY_KG_PER_M3 * jet.momentumFluxM4PerS2();
             Vec3 force = jet.aim().times(units.force(thrustN));
-            double turnoverS = 2 * jet.halfWidthM() / jet.slipstreamMPerS(0);
+            double least = Patch.LEAST_HALF_WIDTH_CELLS * units.cellSizeM();
+            double turnoverS = 2 * Math.max(jet.halfWidthM(), least) / jet.slipstreamMPerS(least);
             forces.add(new BodyForce(patch.cells(), patch.weights(), force.x(), force.y(), force.z(), FLUCTUATION,
                     units.steps(turnoverS), modulation(jet.pattern(), units)));
         }

@@ -2,6 +2,7 @@ package slackwater.discretisation;
 
 import java.util.Arrays;
 import slackwater.field.Grid;
+import slackwater.field.UnfitGrid;
 import slackwater.geometry.Vec3;
 import slackwater.pump.JetSource;
 
@@ -76,7 +77,7 @@ record Patch(int[] cells, float[] weights) {
             }
         }
         if (count == 0) {
-            throw new IllegalArgumentException("the " + what + " has no water in front of it at a cell of "
+            throw new UnfitGrid("the " + what + " has no water in front of it at a cell of "
                     + grid.cellSizeM() * 100 + " cm: move it into the water or use smaller cells");
         }
         float[] shares = new float[count];

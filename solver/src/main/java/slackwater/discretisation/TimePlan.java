@@ -15,7 +15,7 @@ import slackwater.scenario.Pattern;
 public record TimePlan(double timeStepS, int stepsPerSample, int samplesPerBatch, boolean wholePeriods) {
     private static final double SAMPLE_S = 0.05;
     private static final double LONGEST_COMMON_PERIOD_S = 120;
-    /** Periods are compared in these parts of a second. */
+    /** Different periods are compared in these parts of a second; others have no common multiple here. */
     private static final int TICKS_PER_S = 20;
 
     public double sampleS() {
@@ -36,7 +36,7 @@ public record TimePlan(double timeStepS, int stepsPerSample, int samplesPerBatch
         List<Double> periods = patterns.stream().filter(p -> p.kind() != Pattern.Kind.STEADY).map(Pattern::periodS)
                 .toList();
         double common = commonPeriod(periods);
-        boolean whole = common <= LONGEST_COMMON_PERIOD_S;
+        boolean whole = !Double.isInfinite(common);
         double period = whole ? common : periods.stream().mapToDouble(Double::doubleValue).max().orElse(0);
         double batch = period == 0 ? turnS : period * Math.ceil(turnS / period);
         int stepsPerSample = (int) Math.max(1, Math.round(SAMPLE_S / longestStepS));
@@ -44,14 +44,23 @@ public record TimePlan(double timeStepS, int stepsPerSample, int samplesPerBatch
         return new TimePlan(batch / samples / stepsPerSample, stepsPerSample, samples, whole);
     }
 
-    /** Least common multiple, seconds; 0 for none. */
+    /** Least common multiple, seconds: 0 for no period, infinite for none short enough. */
     private static double commonPeriod(List<Double> periodsS) {
+        if (periodsS.stream().distinct().count() <= 1) {
+            return periodsS.isEmpty() ? 0 : periodsS.get(0);
+        }
         long common = 1;
         for (double period : periodsS) {
-            long ticks = Math.max(1, Math.round(period * TICKS_PER_S));
+            long ticks = Math.round(period * TICKS_PER_S);
+            if (ticks < 1 || Math.abs(ticks - period * TICKS_PER_S) > 1e-6) {
+                return Double.POSITIVE_INFINITY;
+            }
             common = common / greatestCommonDivisor(common, ticks) * ticks;
+            if (common > LONGEST_COMMON_PERIOD_S * TICKS_PER_S) {
+                return Double.POSITIVE_INFINITY;
+            }
         }
-        return periodsS.isEmpty() ? 0 : (double) common / TICKS_PER_S;
+        return (double) common / TICKS_PER_S;
     }
 
     private static long greatestCommonDivisor(long a, long b) {

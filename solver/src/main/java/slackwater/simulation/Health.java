@@ -32,7 +32,7 @@ record Health(double meanSpeed, double greatestSpeed, int fastestCell, double ma
             water++;
             sum += speed;
             mass += moments.densityDeviation()[n];
-            if (!(speed <= greatest)) {
+            if (!(speed <= greatest) && !Double.isNaN(greatest)) {
                 greatest = speed;
                 fastest = n;
             }
