@@ -1,0 +1,135 @@
+package slackwater.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import slackwater.report.Report;
+
+/** The program as its user meets it: every example runs, and what cannot run says why and writes nothing. */
+class EndToEndTest {
+    private static final Path SCENARIOS = Path.of("..", "scenarios");
+
+    @TempDir
+    private Path folder;
+
+    static List<Path> examples() throws IOException {
+        return tomlFiles(SCENARIOS);
+    }
+
+    static List<Path> spoilt() throws IOException {
+        return tomlFiles(SCENARIOS.resolve("invalid"));
+    }
+
+    private static List<Path> tomlFiles(Path directory) throws IOException {
+        try (Stream<Path> files = Files.list(directory)) {
+            return files.filter(file -> file.toString().endsWith(".toml")).sorted().toList();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void everyExampleRuns(Path example) throws IOException {
+        Path out = folder.resolve("out");
+        String cell = example.toString().contains("nano") ? "1.5" : "2.5";
+        Shell run = Shell.run("run", example, "--cell-cm", cell, "--max-seconds", "10", "--out", out);
+        assertTrue(List.of(ExitCode.DONE, ExitCode.VERDICT_FAIL, ExitCode.NOT_SETTLED).contains(run.code()),
+                run.err());
+        assertEquals("", run.err());
+        for (String file : Report.FILES) {
+            assertTrue(Files.size(out.resolve(file)) > 100, file);
+        }
+        try (Stream<Path> files = Files.list(out)) {
+            assertEquals(Report.FILES.size(), files.count(), "nothing else may be left behind");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void everyExampleIsUnderstood(Path example) {
+        Shell check = Shell.run("check", example, "--cell-cm", "2");
+        assertEquals(ExitCode.DONE, check.code(), check.err());
+        assertTrue(check.out().contains("of memory"), check.out());
+        assertFalse(check.out().contains("NaN") || check.out().contains(" -"), check.out());
+    }
+
+    @ParameterizedTest
+    @MethodSource("spoilt")
+    void everySpoiltFileIsRefused(Path file) {
+        Path out = folder.resolve("out");
+        Shell run = Shell.run("run", file, "--out", out);
+        assertEquals(ExitCode.BAD_INPUT, run.code());
+        assertTrue(run.err().contains(file.getFileName().toString()), run.err());
+        assertEquals("", run.out());
+        assertFalse(Files.exists(out), "nothing may be written");
+    }
+
+    /** Common practice, no source: the return alone does not keep a plating coral clean, circulation pumps do. */
+    @Test
+    void platesNeedMoreThanTheReturn() throws IOException {
+        String text = Files.readString(SCENARIOS.resolve("terrace-120.toml"));
+        String plate = "plate on the terrace";
+        assertEquals(Optional.of("PASS"), verdictOf(text, plate), "with the circulation pumps");
+        String still = text.replace("output_percent = 80", "output_percent = 0");
+        assertEquals(Optional.of("FAIL"), verdictOf(still, plate), "with the return alone");
+    }
+
+    private Optional<String> verdictOf(String scenario, String coral) throws IOException {
+        Path file = folder.resolve("tank.toml");
+        Files.writeString(file, scenario);
+        Shell run = Shell.run("run", file, "--cell-cm", "2", "--out", folder.resolve("verdict"));
+        assertTrue(run.code() != ExitCode.BAD_INPUT && run.code() != ExitCode.INTERNAL, run.err());
+        return Files.readAllLines(folder.resolve("verdict/corals.csv")).stream()
+                .filter(line -> line.contains(coral))
+                .flatMap(line -> Stream.of(line.split(",")).filter(word -> word.matches("PASS|MARGINAL|FAIL")))
+                .findFirst();
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenIsSaidBeforeTheRun() throws IOException {
+        Path file = folder.resolve("taken");
+        Files.writeString(file, "a file where the folder should be");
+        Shell run = Shell.run("run", SCENARIOS.resolve("terrace-120.toml"), "--out", file);
+        assertEquals(ExitCode.BAD_INPUT, run.code());
+        assertTrue(run.err().contains("--out"), run.err());
+        assertEquals("a file where the folder should be", Files.readString(file));
+    }
+
+    @Test
+    void aGridThatDoesNotFitIsRefused() {
+        Shell run = Shell.run("run", SCENARIOS.resolve("terrace-120.toml"), "--cell-cm", "0.1");
+        assertEquals(ExitCode.BAD_INPUT, run.code());
+        assertTrue(run.err().contains("--cell-cm"), run.err());
+    }
+
+    @Test
+    void aGridTooCoarseForAnOutletIsRefused() {
+        Shell check = Shell.run("check", SCENARIOS.resolve("nano-30.toml"), "--cell-cm", "10");
+        assertEquals(ExitCode.BAD_INPUT, check.code());
+        assertTrue(check.err().contains("cell"), check.err());
+    }
+
+    @Test
+    void everyCommandHelps() {
+        for (String command : List.of("run", "check", "schema", "generate-completion")) {
+            Shell help = Shell.run(command, "--help");
+            assertEquals(ExitCode.DONE, help.code());
+            assertTrue(help.out().contains("Usage: slackwater " + command), help.out());
+        }
+        assertTrue(Shell.run("--help").out().contains("Examples"));
+        assertTrue(Shell.run("generate-completion").out().contains("complete -F"));
+        assertEquals(ExitCode.BAD_INPUT, Shell.run("rum").code());
+        assertEquals(ExitCode.BAD_INPUT, Shell.run("run", "a.toml", "--cell-cm", "many").code());
+        assertEquals(ExitCode.BAD_INPUT, Shell.run("run", "nowhere.toml").code());
+    }
+}
