@@ -4,12 +4,17 @@ setlocal
 set "here=%~dp0"
 set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
-where java >nul 2>nul
-if errorlevel 1 if not defined JAVA_HOME (
+"%java%" -version >nul 2>nul
+if errorlevel 1 (
     echo slackwater needs Java 17 or later, and no java was found. Install a JDK. 1>&2
     exit /b 2
 )
 if not exist "%here%solver\target\slackwater-solver.jar" (
+    where mvn >nul 2>nul
+    if errorlevel 1 (
+        echo slackwater is not built yet, and no mvn was found. Install Maven. 1>&2
+        exit /b 2
+    )
     echo Building slackwater, for the first use ... 1>&2
     call mvn -B -q -f "%here%pom.xml" -Dmaven.test.skip=true package
     if errorlevel 1 exit /b 1

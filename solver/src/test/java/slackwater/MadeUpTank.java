@@ -98,8 +98,9 @@ public final class MadeUpTank {
         for (int cell = 0; cell < fluid.length; cell++) {
             if (fluid[cell]) {
                 Vec3 at = centre(grid, cell);
-                Vec3 mean = new Vec3(0.02 * Math.sin(6 * at.z()), 0.01 * Math.sin(5 * at.x()), 0.012 * Math.cos(5 * at.x()))
-                        .times(at.y() > 0.42 ? 0.2 : 1);
+                Vec3 drift = new Vec3(0.02 * Math.sin(6 * at.z()), 0.01 * Math.sin(5 * at.x()),
+                        0.012 * Math.cos(5 * at.x()));
+                Vec3 mean = drift.times(at.y() > 0.42 ? 0.2 : 1);
                 for (Pump pump : scenario.pumps()) {
                     mean = mean.plus(jet(pump, at));
                 }
@@ -126,7 +127,8 @@ public final class MadeUpTank {
         double half = 0.03 + 0.094 * along;
         double beside = off.minus(pump.aim().times(along)).length();
         double flow = pump.flowM3PerS() * pump.outputFraction();
-        double axis = Math.min(flow / pump.outlet().areaM2(), 6 * flow / Math.sqrt(pump.outlet().areaM2()) / (along + 0.2));
+        double areaM2 = pump.outlet().areaM2();
+        double axis = Math.min(flow / areaM2, 6 * flow / Math.sqrt(areaM2) / (along + 0.2));
         return pump.aim().times(axis * Math.exp(-Math.log(2) * beside * beside / half / half));
     }
 

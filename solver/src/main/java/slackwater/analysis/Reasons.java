@@ -87,7 +87,7 @@ final class Reasons {
         return new Line(pump, distance, offAim, shade(pump.atM(), way, rocks));
     }
 
-    /** The rock that hides most of the line, if any; the last stretch before the coral is its own rock's and left out. */
+    /** The rock that hides most of the line, if any; the last stretch before the coral is its own rock's: left out. */
     private static Optional<String> shade(Vec3 from, Vec3 way, List<Rock> rocks) {
         int steps = (int) Math.floor((way.length() - AT_CORAL_M) / STEP_M);
         Vec3 step = way.normalised().times(STEP_M);

@@ -72,8 +72,8 @@ final class SandBedSurvey {
     }
 
     private static String sentence(double gust, double threshold, String place) {
-        String speeds = "gusts of " + Figures.cmPerS(gust) + " cm/s " + place + ", and this sand begins to move at about "
-                + Figures.cmPerS(threshold) + " cm/s";
+        String speeds = "gusts of " + Figures.cmPerS(gust) + " cm/s " + place
+                + ", and this sand begins to move at about " + Figures.cmPerS(threshold) + " cm/s";
         if (gust >= threshold) {
             return "The sand will drift: " + speeds + ".";
         }

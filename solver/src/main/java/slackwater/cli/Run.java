@@ -54,8 +54,8 @@ final class Run implements Callable<Integer> {
     private Path directory;
 
     @Option(names = "--max-seconds", paramLabel = "S",
-            description = "Most water time to compute, seconds; three batches of about one turn of the water are computed in"
-                    + " any case (default: until the readings have settled).")
+            description = "Most water time to compute, seconds; three batches of about one turn of the water are"
+                    + " computed in any case (default: until the readings have settled).")
     private double mostWaterS = Double.POSITIVE_INFINITY;
 
     @Mixin

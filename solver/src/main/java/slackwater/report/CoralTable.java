@@ -16,8 +16,8 @@ final class CoralTable {
     static String of(FlowResult result) {
         List<CoralReading> corals = result.assessment().corals();
         if (corals.isEmpty()) {
-            return "<h2>Corals</h2>\n<p>The scenario names no corals, so there is no verdict; the pictures and the still"
-                    + " water below stand for themselves.</p>\n";
+            return "<h2>Corals</h2>\n<p>The scenario names no corals, so there is no verdict; the pictures and the"
+                    + " still water below stand for themselves.</p>\n";
         }
         StringBuilder html = new StringBuilder("<h2>Corals</h2>\n<table>\n<thead><tr><th>No.</th><th>Coral</th>"
                 + "<th>Verdict</th><th class=\"figure\">Mean speed<br>cm/s</th><th class=\"figure\">Wanted<br>cm/s</th>"
@@ -53,9 +53,9 @@ final class CoralTable {
         corals.forEach(coral -> sources.putIfAbsent(
                 CoralNeeds.nameOf(coral.coral().group()) + ", " + wanted(coral) + " cm/s", coral.range().source()));
         StringBuilder html = new StringBuilder("<p class=\"source\">Mean speed of the water just above each coral, over"
-                + " a disc of its size; \u00b1 is the 95 % interval of that mean. Gusts: the speed that is passed 5 % of"
-                + " the time. Where a limit lies within the \u00b1, the verdict is Marginal. Where the wanted speeds come"
-                + " from:</p>\n<ul class=\"source\">\n");
+                + " a disc of its size; \u00b1 is the 95 % interval of that mean. Gusts: the speed that is passed 5 %"
+                + " of the time. Where a limit lies within the \u00b1, the verdict is Marginal. Where the wanted speeds"
+                + " come from:</p>\n<ul class=\"source\">\n");
         sources.forEach((what, source) -> html.append("<li>").append(Html.escape(what)).append(": ")
                 .append(Html.escape(source)).append(".</li>\n"));
         return html.append("</ul>\n").toString();

@@ -31,13 +31,14 @@ final class Findings {
         html.append(still.volumeM3() == 0 ? "No water stands still at its mean reading."
                 : Figures.percent(still.shareFraction()) + " of the water, " + Figures.litres(still.volumeM3())
                 + " litres, stands still.");
-        html.append(" The edge of still water is never sharp: surely still are ").append(Figures.litres(still.surelyM3()))
-                .append(" litres, possibly still ").append(Figures.litres(still.possiblyM3())).append(".</p>\n");
+        html.append(" The edge of still water is never sharp: surely still are ")
+                .append(Figures.litres(still.surelyM3())).append(" litres, possibly still ")
+                .append(Figures.litres(still.possiblyM3())).append(".</p>\n");
         List<StillRegion> regions = still.regions();
         if (!regions.isEmpty()) {
             html.append("<table>\n<thead><tr><th>Where</th><th class=\"figure\">Litres</th>"
-                    + "<th class=\"figure\">Share of the water</th><th class=\"figure\">Mean speed, cm/s</th></tr></thead>"
-                    + "\n<tbody>\n");
+                    + "<th class=\"figure\">Share of the water</th><th class=\"figure\">Mean speed, cm/s</th></tr>"
+                    + "</thead>\n<tbody>\n");
             regions.stream().limit(LISTED).forEach(region -> html.append("<tr><td>")
                     .append(Html.escape(region.place())).append("</td><td class=\"figure\">")
                     .append(Figures.litres(region.volumeM3())).append("</td><td class=\"figure\">")
@@ -69,9 +70,9 @@ final class Findings {
                 + (sand.isWarning() ? Figures.percent(sand.warnedShareFraction())
                 + " of the open sand sees gusts above four fifths of that speed." : "") + "</p>\n"
                 + "<p class=\"source\">Read " + Figures.plain(sand.heightM() * 100) + " cm above the sand. Threshold:"
-                + " Soulsby &amp; Whitehouse 1997 for solid carbonate grains of 2830 kg/m\u00b3, carried up by the law of"
-                + " the wall; measured thresholds scatter 20 to 30 % about it, hence a warning from four fifths on. Light,"
-                + " platy grains move sooner.</p>\n";
+                + " Soulsby &amp; Whitehouse 1997 for solid carbonate grains of 2830 kg/m\u00b3, carried up by the law"
+                + " of the wall; measured thresholds scatter 20 to 30 % about it, hence a warning from four fifths on."
+                + " Light, platy grains move sooner.</p>\n";
     }
 
     private static String surface(Assessment assessment) {
@@ -88,18 +89,18 @@ final class Findings {
         StringBuilder svg = new StringBuilder(String.format(Locale.ROOT, "<svg role=\"img\" aria-label=\"Share of the"
                 + " water in each class of speed\" width=\"%.0f\" viewBox=\"0 0 %.0f 220\"><defs><pattern"
                 + " id=\"column-hatch\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\""
-                + " patternTransform=\"rotate(45)\"><path d=\"M0 0V6\" stroke=\"#6d7f8a\" stroke-width=\"2\"/></pattern>"
-                + "</defs>", width, width));
+                + " patternTransform=\"rotate(45)\"><path d=\"M0 0V6\" stroke=\"#6d7f8a\" stroke-width=\"2\"/>"
+                + "</pattern></defs>", width, width));
         for (int n = 0; n < bins.size(); n++) {
             SpeedHistogram.Bin bin = bins.get(n);
             double tall = most == 0 ? 0 : bin.shareFraction() / most * TALLEST_UNITS;
             double x = 8 + n * COLUMN_UNITS;
+            String share = Figures.percent(bin.shareFraction()).replace("below ", "&lt;");
             svg.append(String.format(Locale.ROOT, "<rect class=\"column%s\" x=\"%.1f\" y=\"%.1f\" width=\"%.1f\""
                             + " height=\"%.1f\"/><text class=\"number\" x=\"%.1f\" y=\"%.1f\" text-anchor=\"middle\">%s"
                             + "</text><text class=\"number\" x=\"%.1f\" y=\"186\" text-anchor=\"middle\">%s</text>",
                     bin.toMPerS() <= StillWater.MEAN_LIMIT_M_PER_S ? " slow" : "", x, 170 - tall, COLUMN_UNITS - 8,
-                    tall, x + COLUMN_UNITS / 2 - 4, 164 - tall, Figures.percent(bin.shareFraction()).replace("below ", "&lt;"),
-                    x + COLUMN_UNITS / 2 - 4, range(bin)));
+                    tall, x + COLUMN_UNITS / 2 - 4, 164 - tall, share, x + COLUMN_UNITS / 2 - 4, range(bin)));
         }
         svg.append(String.format(Locale.ROOT, "<path class=\"tick\" d=\"M4 170H%.0f\"/><text class=\"axis\" x=\"8\""
                 + " y=\"208\">mean speed, cm/s</text></svg>\n", width));

@@ -5,7 +5,7 @@ final class Html {
     private Html() {
     }
 
-    /** The text with every character that means something to HTML or SVG made harmless, in content and in attributes. */
+    /** The text with every character that means something to HTML or SVG made harmless, also in attributes. */
     static String escape(String text) {
         StringBuilder safe = new StringBuilder();
         text.codePoints().forEach(character -> {

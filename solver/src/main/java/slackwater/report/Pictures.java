@@ -27,12 +27,12 @@ final class Pictures {
 
     private String draw() {
         Tank tank = scenario.tank();
-        html.append("<h2>Pictures</h2>\n<p class=\"soft\">Colour: mean speed, dark blue for slow to yellow for fast, the"
-                + " same in every picture and stretched where it is slow; what is faster than " + SlicePicture.top(scale) + " keeps the last"
-                + " colour. White arrows: which way the water goes on the whole; long where it is fast. Hatched: surely"
-                + " still water; dashed line: as far as it may reach. Grey is rock, buff is sand. Black dots with arrows"
-                + " are pumps; numbers are the corals of the table. A pale mark lies more than 6 cm before or behind the"
-                + " picture.</p>\n");
+        html.append("<h2>Pictures</h2>\n<p class=\"soft\">Colour: mean speed, dark blue for slow to yellow for fast,"
+                + " the same in every picture and stretched where it is slow; what is faster than "
+                + SlicePicture.top(scale) + " keeps the last colour. White arrows: which way the water goes on the"
+                + " whole; long where it is fast. Hatched: surely still water; dashed line: as far as it may reach."
+                + " Grey is rock, buff is sand. Black dots with arrows are pumps; numbers are the corals of the table."
+                + " A pale mark lies more than 6 cm before or behind the picture.</p>\n");
         add("level", Plane.LEVEL, coralHeightM(), scenario.corals().isEmpty() ? "A level slice half-way up"
                 : "A level slice at the corals' middle height");
         add("front", Plane.FRONT, tank.insideM().y() / 2, "An upright slice half-way between front and back");

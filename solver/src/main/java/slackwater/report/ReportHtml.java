@@ -28,7 +28,8 @@ final class ReportHtml {
                 style-src 'unsafe-inline'">
                 <meta name="viewport" content="width=device-width, initial-scale=1">
                 """
-                + "<title>" + title + " - what the water does</title>\n<style>\n" + style() + "</style>\n</head>\n<body>\n"
+                + "<title>" + title + " - what the water does</title>\n"
+                + "<style>\n" + style() + "</style>\n</head>\n<body>\n"
                 + "<h1>" + title + "</h1>\n"
                 + "<p class=\"soft\">What the water does in this tank, as computed. These are estimates: see"
                 + " \u201cHow far to trust this\u201d below.</p>\n"

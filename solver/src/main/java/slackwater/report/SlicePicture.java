@@ -108,7 +108,7 @@ final class SlicePicture {
                 * slice.flow().grid().cellSizeM();
     }
 
-    /** A slim arrow centred on a place; its length grows with the square root of the speed, so that slow water shows. */
+    /** A slim arrow centred on a place; its length grows with the root of the speed, so that slow water shows. */
     private void arrow(double x, double y, double across, double up, double room) {
         double speed = Math.hypot(across, up);
         if (speed < LEAST_SHOWN_M_PER_S) {
@@ -118,7 +118,8 @@ final class SlicePicture {
         double half = length / 2;
         double barb = Math.max(1.6, length * 0.17);
         double head = Math.min(length * 0.45, 2.4 * barb);
-        add("<path transform=\"translate(%.1f %.1f) rotate(%.0f)\" d=\"M%.1f -.6H%.1fV-%.1fL%.1f 0L%.1f %.1fV.6H%.1fZ\"/>",
+        add("<path transform=\"translate(%.1f %.1f) rotate(%.0f)\""
+                + " d=\"M%.1f -.6H%.1fV-%.1fL%.1f 0L%.1f %.1fV.6H%.1fZ\"/>",
                 x, y, -Math.toDegrees(Math.atan2(up, across)), -half, half - head, barb, half, half - head, barb,
                 -half);
     }

@@ -20,8 +20,8 @@ final class Trust {
         List<String> points = new ArrayList<>();
         points.add((quality.settled() ? "The readings settled. " : "The readings did NOT settle. ") + quality.remark());
         points.add("The first " + Figures.decimal(quality.spinUpS(), 0) + " s of water time were left out; the next "
-                + Figures.decimal(quality.averagedS(), 0) + " s were averaged. The \u00b1 beside a reading covers only the"
-                + " chance that is left after that, not the faults of the model.");
+                + Figures.decimal(quality.averagedS(), 0) + " s were averaged. The \u00b1 beside a reading covers only"
+                + " the chance that is left after that, not the faults of the model.");
         points.add(grid(result.grid().cellSizeM()));
         points.add("Speeds are means of the water's speed at each moment, turbulence included; the speed of the mean"
                 + " stream alone is lower, in such tanks by about a third.");
@@ -41,8 +41,8 @@ final class Trust {
     private static String grid(double cellSizeM) {
         String cells = "The water was cut into cells of " + Figures.plain(cellSizeM * 100) + " cm. ";
         return cells + (cellSizeM > COARSE_M
-                ? "That is coarse: at 2 cm speeds read about 15 % low, and single places are off by about a third of the"
-                + " mean speed. Good for sorting layouts, not for a last word."
+                ? "That is coarse: at 2 cm speeds read about 15 % low, and single places are off by about a third of"
+                + " the mean speed. Good for sorting layouts, not for a last word."
                 : "At 1 cm, against a computation twice as fine, speeds read about 5 % low and single places are off by"
                 + " about 15 % of the mean speed.");
     }
@@ -65,7 +65,8 @@ final class Trust {
             {"Date", provenance.date().toString()}};
         StringBuilder html = new StringBuilder("<h2>To compute this again</h2>\n<table>\n<tbody>\n");
         for (String[] row : rows) {
-            html.append("<tr><th>").append(row[0]).append("</th><td>").append(Html.escape(row[1])).append("</td></tr>\n");
+            html.append("<tr><th>").append(row[0]).append("</th><td>").append(Html.escape(row[1]))
+                    .append("</td></tr>\n");
         }
         return html.append("</tbody>\n</table>\n").toString();
     }

@@ -37,7 +37,8 @@ public final class VtkImageData {
                 buffer.putFloat(flow.meanU()[cell]).putFloat(flow.meanV()[cell]).putFloat(flow.meanW()[cell]));
         array(out, "mean_speed", "Float32", 4, grid.cells(), (buffer, cell) -> buffer.putFloat(flow.meanSpeed()[cell]));
         array(out, "rms_speed", "Float32", 4, grid.cells(), (buffer, cell) -> buffer.putFloat(flow.rmsSpeed()[cell]));
-        array(out, "fluid", "UInt8", 1, grid.cells(), (buffer, cell) -> buffer.put((byte) (flow.fluid()[cell] ? 1 : 0)));
+        array(out, "fluid", "UInt8", 1, grid.cells(),
+                (buffer, cell) -> buffer.put((byte) (flow.fluid()[cell] ? 1 : 0)));
         text(out, "</CellData>\n</Piece>\n</ImageData>\n</VTKFile>\n");
         out.flush();
     }

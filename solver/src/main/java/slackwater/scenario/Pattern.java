@@ -11,6 +11,6 @@ package slackwater.scenario;
 public record Pattern(Kind kind, double periodS, double lowFraction, double phaseFraction) {
     public static final Pattern STEADY = new Pattern(Kind.STEADY, 0, 1, 0);
 
-    /** Shapes: full and low in turn (pulse), a smooth swing (sine), or full in one half and low in the other (alternate). */
+    /** Full and low in turn (pulse), a smooth swing (sine), or full in one half and low in the other (alternate). */
     public enum Kind { STEADY, PULSE, SINE, ALTERNATE }
 }

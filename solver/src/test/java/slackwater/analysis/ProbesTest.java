@@ -34,7 +34,8 @@ class ProbesTest {
             for (Vec3 point : points) {
                 assertEquals(0.015, point.minus(at).dot(facing), 1e-12);
             }
-            double widest = points.stream().mapToDouble(point -> point.minus(points.get(0)).length()).max().orElseThrow();
+            double widest = points.stream().mapToDouble(point -> point.minus(points.get(0)).length()).max()
+                    .orElseThrow();
             assertEquals(0.05, widest, 1e-12);
         }
     }
@@ -55,7 +56,8 @@ class ProbesTest {
         for (Probe probe : Probes.of(scenario, grid, fluid)) {
             assertTrue(probe.pointsM().size() >= 10, probe.name());
             for (Vec3 point : probe.pointsM()) {
-                assertTrue(fluid[grid.index((int) (point.x() * 100), (int) (point.y() * 100), (int) (point.z() * 100))]);
+                int cell = grid.index((int) (point.x() * 100), (int) (point.y() * 100), (int) (point.z() * 100));
+                assertTrue(fluid[cell]);
             }
         }
         Vec3 up = new Vec3(0, 0, 1);

@@ -52,7 +52,8 @@ class PictureTest {
         for (int step = 0; step < 256; step += 3) {
             int rgb = Cividis.rgb((step + 0.5) / 256);
             // relative luminance: IEC 61966-2-1 weights on linearised channels
-            double luminance = 0.2126 * Math.pow((rgb >> 16) / 255.0, 2.2) + 0.7152 * Math.pow((rgb >> 8 & 255) / 255.0, 2.2)
+            double luminance = 0.2126 * Math.pow((rgb >> 16) / 255.0, 2.2)
+                    + 0.7152 * Math.pow((rgb >> 8 & 255) / 255.0, 2.2)
                     + 0.0722 * Math.pow((rgb & 255) / 255.0, 2.2);
             assertTrue(luminance > before, "step " + step);
             before = luminance;

@@ -59,7 +59,8 @@ class ReportHtmlTest {
         assertEquals("\u2717 Fail", page.select(".verdict strong").text().replace('\u00a0', ' '));
         assertEquals(4, page.select("table").first().select("tbody tr").size());
         assertTrue(page.select("h2").eachText().containsAll(List.of("Corals", "Pictures", "Still water", "Sand",
-                "Surface", "Turnover", "How far to trust this", "Before you change anything", "To compute this again")));
+                "Surface", "Turnover", "How far to trust this", "Before you change anything",
+                "To compute this again")));
     }
 
     @Test

@@ -26,7 +26,7 @@ import slackwater.MadeUpTank;
 import slackwater.field.FlowStatistics;
 import slackwater.field.Grid;
 
-/** Read back by an XML parser and a decoder of the test's own, and by the format's own library where it is installed. */
+/** Read back by an XML parser and a decoder of the test's own, and by the format's own library where there is one. */
 class VtkImageDataTest {
     private static final String SCRIPT = """
             import sys, vtk

@@ -17,13 +17,13 @@ import slackwater.cli.Shell;
  * S (x - x0). The whole line is under test: scenario file in, flow.vti out.
  *
  * <p>Published: K 6.5 to 7.1 and S 0.094 +- 0.008 (Hussein, Capp and George 1994, J. Fluid Mech. 258, 31-75: K 6.55,
- * S 0.094; Panchapakesan and Lumley 1993, J. Fluid Mech. 246, 197-223: K 6.84, S 0.096; Rajaratnam 1976, Turbulent Jets:
- * K 7.1, S 0.10; all but the first from memory). Tolerance: 10 % on K and 15 % on S beyond the band, for the spread
- * between good experiments (+-10 %) and averages over some 15 turnover times of the largest eddies.
+ * S 0.094; Panchapakesan and Lumley 1993, J. Fluid Mech. 246, 197-223: K 6.84, S 0.096; Rajaratnam 1976, Turbulent
+ * Jets: K 7.1, S 0.10; all but the first from memory). Tolerance: 10 % on K and 15 % on S beyond the band, for the
+ * spread between good experiments (+-10 %) and averages over some 15 turnover times of the largest eddies.
  *
- * <p>In a closed tank the counter-flow that feeds the jet takes momentum from it: M(x) = M/(1 + 4/B^2 x^2/A), with A the
- * cross-section of the tank and B = K/1.128 (Hussein, Capp and George 1994, from memory). At the places used here that
- * is at most 4 % of the speed.
+ * <p>In a closed tank the counter-flow that feeds the jet takes momentum from it: M(x) = M/(1 + 4/B^2 x^2/A), with A
+ * the cross-section of the tank and B = K/1.128 (Hussein, Capp and George 1994, from memory). At the places used here
+ * that is at most 4 % of the speed.
  */
 class JetLawTest {
     private static final double OUTLET_M = 0.02;

@@ -14,8 +14,8 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 
 /**
- * Reads VTK ImageData with inline base64 data, written from the format's description alone (VTK file formats, XML, "Image
- * data"), so that a test sees what any other reader would.
+ * Reads VTK ImageData with inline base64 data, written from the format's description alone (VTK file formats, XML,
+ * "Image data"), so that a test sees what any other reader would.
  */
 final class VtiReader {
     final int[] cells = new int[3];
