@@ -27,7 +27,9 @@ public final class Main implements Runnable {
     }
 
     public static void main(String[] arguments) {
-        System.exit(run(new PrintWriter(System.out, true), new PrintWriter(System.err, true), arguments));
+        PrintWriter out = new PrintWriter(System.out, true, Terminal.charset());
+        PrintWriter err = new PrintWriter(System.err, true, Terminal.charset());
+        System.exit(run(out, err, arguments));
     }
 
     /** Runs a command line and returns the exit code; nothing is printed but to the two writers. */

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import slackwater.MadeUpTank;
 import slackwater.field.Grid;
 import slackwater.field.Probe;
+import slackwater.field.UnfitGrid;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Coral;
 import slackwater.scenario.CoralGroup;
@@ -68,7 +69,7 @@ class ProbesTest {
     @Test
     void namesACoralWithNoWaterBeforeIt() {
         Coral buried = coral(new Vec3(0.6, 0.25, 0.25), new Vec3(0, 0, 1), Optional.empty());
-        String message = assertThrows(IllegalArgumentException.class,
+        String message = assertThrows(UnfitGrid.class,
                 () -> only(buried, new boolean[grid.cells()])).getMessage();
         assertTrue(message.startsWith("coral \"plate\" at [60, 25, 25] cm has no water before it"), message);
     }
