@@ -10,7 +10,7 @@ final class GridOptions {
 
     @Option(names = "--cell-cm", paramLabel = "CM", defaultValue = "1",
             description = "Edge of a cell, 0.1 to 10 cm (default ${DEFAULT-VALUE}). 2 is 16 times quicker and reads"
-                    + " about 15 %% low: for a first look.")
+                    + " 15 to 30 %% low: for a first look.")
     private double cellCm;
 
     @Option(names = "--threads", paramLabel = "N",

@@ -27,6 +27,8 @@ final class Trust {
                 + " stream alone is lower, in such tanks by about a third.");
         points.add("A pump is known here only by its maker's flow and its outlet. A worn, dirty or generously rated one"
                 + " delivers less, and every speed falls in step.");
+        points.add("A jet aimed well away from the tank's length, breadth and height mixes too fast here: in it, far from"
+                + " the pump, a reading may be a fifth to a third too low.");
         points.add("Still water is the least certain finding: even fine computations agree on only about half of the"
                 + " stillest places. Treat its map as where to look, not as a border.");
         if (Math.abs(quality.massDriftPerMinute()) > TROUBLED_DRIFT) {
@@ -41,10 +43,10 @@ final class Trust {
     private static String grid(double cellSizeM) {
         String cells = "The water was cut into cells of " + Figures.plain(cellSizeM * 100) + " cm. ";
         return cells + (cellSizeM > COARSE_M
-                ? "That is coarse: at 2 cm speeds read about 15 % low, and single places are off by about a third of"
+                ? "That is coarse: at 2 cm speeds read 15 to 30 % low, and single places are off by about a third of"
                 + " the mean speed. Good for sorting layouts, not for a last word."
-                : "At 1 cm, against a computation twice as fine, speeds read about 5 % low and single places are off by"
-                + " about 15 % of the mean speed.");
+                : "At 1 cm, against a computation twice as fine, speeds read 5 to 15 % low and single places are off by"
+                + " 15 to 20 % of the mean speed.");
     }
 
     static String provenance(FlowResult result) {
