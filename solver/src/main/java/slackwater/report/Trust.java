@@ -27,8 +27,8 @@ final class Trust {
                 + " stream alone is lower, in such tanks by about a third.");
         points.add("A pump is known here only by its maker's flow and its outlet. A worn, dirty or generously rated one"
                 + " delivers less, and every speed falls in step.");
-        points.add("A jet aimed well away from the tank's length, breadth and height mixes too fast here: in it, far from"
-                + " the pump, a reading may be a fifth to a third too low.");
+        points.add("A jet aimed well away from the tank's length, breadth and height mixes too fast here: in it, far"
+                + " from the pump, a reading may be a fifth to a third too low.");
         points.add("Still water is the least certain finding: even fine computations agree on only about half of the"
                 + " stillest places. Treat its map as where to look, not as a border.");
         if (Math.abs(quality.massDriftPerMinute()) > TROUBLED_DRIFT) {
