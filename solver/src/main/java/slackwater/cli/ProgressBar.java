@@ -32,8 +32,11 @@ final class ProgressBar implements Progress {
         length = line.length();
     }
 
-    /** Takes the line away. */
+    /** Takes the line away, if there is one. */
     void clear() {
+        if (length == 0) {
+            return;
+        }
         out.print("\r" + " ".repeat(length) + "\r");
         out.flush();
     }

@@ -90,15 +90,15 @@ final class Run implements Callable<Integer> {
     }
 
     private RunOutcome simulate(Discretisation discretisation, List<Probe> probes, Backend backend) {
-        RunLimits limits = new RunLimits(mostWaterS);
-        if (!Terminal.present()) {
-            return Simulator.simulate(discretisation, probes, limits, backend, Progress.SILENT);
-        }
+        Thread farewell = new Thread(() -> out().println("\nStopped. Nothing was written."));
+        Runtime.getRuntime().addShutdownHook(farewell);
         ProgressBar bar = new ProgressBar(out());
         try {
-            return Simulator.simulate(discretisation, probes, limits, backend, bar);
+            return Simulator.simulate(discretisation, probes, new RunLimits(mostWaterS), backend,
+                    Terminal.present() ? bar : Progress.SILENT);
         } finally {
             bar.clear();
+            Runtime.getRuntime().removeShutdownHook(farewell);
         }
     }
 
