@@ -12,10 +12,10 @@ import picocli.CommandLine.Spec;
 import slackwater.analysis.CoralNeeds;
 import slackwater.analysis.Probes;
 import slackwater.analysis.Turnover;
+import slackwater.backend.cpu.CpuBackend;
 import slackwater.discretisation.Discretisation;
 import slackwater.discretisation.Discretiser;
 import slackwater.discretisation.Voxels;
-import slackwater.field.Grid;
 import slackwater.pump.JetSource;
 import slackwater.scenario.Coral;
 import slackwater.scenario.Pump;
@@ -52,6 +52,7 @@ final class Check implements Callable<Integer> {
         Voxels voxels = Voxels.of(scenario.tank(), scenario.rocks(), options.cellSizeM());
         Discretisation discretisation = Discretiser.discretise(scenario, voxels, options.seed());
         Probes.of(scenario, voxels.grid(), voxels.fluid());
+        Cost.requireAble(new CpuBackend(options.threads()), discretisation.problem());
         double waterM3 = voxels.waterCells() * voxels.grid().cellVolumeM3();
         say("%s", scenario.name());
         tank(scenario, voxels, waterM3);
@@ -72,18 +73,10 @@ final class Check implements Callable<Integer> {
         say("  tank: %.0f x %.0f x %.0f cm inside, water to %.0f cm, sand %.1f cm (%.2g mm grains)",
                 tank.insideM().x() * 100, tank.insideM().y() * 100, tank.insideM().z() * 100,
                 tank.waterLevelM() * 100, tank.sandDepthM() * 100, tank.sandGrainM() * 1000);
-        double rockM3 = rockCells(tank, voxels) * voxels.grid().cellVolumeM3();
+        double rockM3 = voxels.rockCells(tank) * voxels.grid().cellVolumeM3();
         say("  water: %.0f l, with rocks taking up %.0f l: %s", waterM3 * LITRES, rockM3 * LITRES,
                 scenario.rocks().isEmpty() ? "no rocks"
                         : String.join(", ", scenario.rocks().stream().map(Rock::name).toList()));
-    }
-
-    /** Solid cells above the sand. */
-    private static int rockCells(Tank tank, Voxels voxels) {
-        Grid grid = voxels.grid();
-        int sandLayers = (int) Math.round(tank.sandDepthM() / grid.cellSizeM());
-        int cellsAbove = grid.nx() * grid.ny() * Math.max(0, grid.nz() - sandLayers);
-        return Math.max(0, cellsAbove - voxels.waterCells());
     }
 
     private void pump(Pump pump) {

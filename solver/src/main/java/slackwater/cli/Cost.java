@@ -2,6 +2,7 @@ package slackwater.cli;
 
 import java.util.List;
 import java.util.Locale;
+import slackwater.backend.Backend;
 import slackwater.backend.FlowSolver;
 import slackwater.backend.cpu.CpuBackend;
 import slackwater.discretisation.Discretisation;
@@ -50,6 +51,18 @@ record Cost(long cells, long bytes, double leastS, double mostS) {
                     + " the environment variable SLACKWATER_MEMORY (for example 8g)", cells / 1e6, cellSizeM * 100,
                     Double.isInfinite(needed) ? "more than 150 GB" : String.format(Locale.ROOT, "%.0f MB",
                             needed / BYTES_PER_MIB), room / BYTES_PER_MIB, Math.ceil(cell * 10) / 10));
+        }
+    }
+
+    /**
+     * Refuses a problem that the back end cannot take.
+     *
+     * @throws BadInput with its obstacles
+     */
+    static void requireAble(Backend backend, LatticeProblem problem) {
+        List<String> obstacles = backend.obstacles(problem);
+        if (!obstacles.isEmpty()) {
+            throw new BadInput(String.join("; ", obstacles));
         }
     }
 

@@ -39,7 +39,13 @@ public final class Main implements Runnable {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler((fault, all) -> badUse(fault, err));
         line.setExecutionExceptionHandler((thrown, command, parsed) -> failed(thrown, err));
-        return line.execute(arguments);
+        try {
+            return line.execute(arguments);
+        } catch (OutOfMemoryError full) {
+            err.println("Java ran out of memory: take larger cells (--cell-cm), or give it more with the environment"
+                    + " variable SLACKWATER_MEMORY (for example 8g).");
+            return ExitCode.BAD_INPUT;
+        }
     }
 
     private static int badUse(ParameterException fault, PrintWriter err) {

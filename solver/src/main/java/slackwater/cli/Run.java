@@ -25,6 +25,7 @@ import slackwater.geometry.Vec3;
 import slackwater.report.Report;
 import slackwater.report.TerminalTable;
 import slackwater.result.FlowResult;
+import slackwater.result.Provenance;
 import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioFaults;
 import slackwater.scenario.ScenarioReader;
@@ -44,6 +45,8 @@ import slackwater.simulation.Simulator;
             "  slackwater run my-tank.toml --cell-cm 2        a first look, 16 times quicker",
             "  slackwater run my-tank.toml --out results/a    where the report goes"})
 final class Run implements Callable<Integer> {
+    private static final double LONGEST_UNASKED_S = 24 * 3600;
+
     @Spec
     private CommandSpec spec;
 
@@ -65,21 +68,27 @@ final class Run implements Callable<Integer> {
     public Integer call() throws ScenarioFaults {
         Scenario scenario = ScenarioReader.read(file);
         Cost.requireRoom(scenario, options.cellSizeM());
+        if (!(mostWaterS > 0)) {
+            throw new BadInput("--max-seconds: found " + mostWaterS + ", must be above 0");
+        }
         Path target = directory == null ? Path.of("out", Names.of(file)) : directory;
-        Report.requireWritable(target);
+        Backend backend = new CpuBackend(options.threads());
 
         Voxels voxels = Voxels.of(scenario.tank(), scenario.rocks(), options.cellSizeM());
         Discretisation discretisation = Discretiser.discretise(scenario, voxels, options.seed());
         List<Probe> probes = Probes.of(scenario, voxels.grid(), voxels.fluid());
-        RunOutcome outcome = simulate(discretisation, probes, new CpuBackend(options.threads()));
+        Cost.requireAble(backend, discretisation.problem());
+        Provenance provenance = Origins.of(file, discretisation, options);
+        Report.requireWritable(target);
+        announce(discretisation);
+        RunOutcome outcome = simulate(discretisation, probes, backend);
         if (outcome instanceof Diverged diverged) {
             return diverged(diverged);
         }
         Averaged averaged = (Averaged) outcome;
         Assessment assessment = Assessor.assess(scenario, averaged.statistics(), averaged.series(),
                 averaged.quality());
-        FlowResult result = new FlowResult(Origins.of(file, discretisation, options), scenario, averaged.quality(),
-                assessment, voxels.grid());
+        FlowResult result = new FlowResult(provenance, scenario, averaged.quality(), assessment, voxels.grid());
         Report.write(result, averaged.statistics(), target);
         out().print(TerminalTable.of(result));
         out().println("Written to " + target + ": " + String.join(", ", Report.FILES));
@@ -87,6 +96,18 @@ final class Run implements Callable<Integer> {
             return ExitCode.NOT_SETTLED;
         }
         return assessment.verdict() == Verdict.FAIL ? ExitCode.VERDICT_FAIL : ExitCode.DONE;
+    }
+
+    /** Says on a terminal what is to come, and refuses what nobody waits for unless they said so. */
+    private void announce(Discretisation discretisation) {
+        Cost cost = Cost.of(discretisation, options.threads());
+        if (cost.leastS() > LONGEST_UNASKED_S && Double.isInfinite(mostWaterS)) {
+            throw new BadInput("this run would take " + Cost.time(cost.leastS()) + " at least: take larger cells"
+                    + " (--cell-cm), or say how much water time to compute (--max-seconds)");
+        }
+        if (Terminal.present()) {
+            out().println("Computing " + cost.sentence() + ".");
+        }
     }
 
     private RunOutcome simulate(Discretisation discretisation, List<Probe> probes, Backend backend) {

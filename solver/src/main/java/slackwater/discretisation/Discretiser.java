@@ -99,7 +99,8 @@ public final class Discretiser {
         double phase = pattern.phaseFraction();
         return switch (pattern.kind()) {
             case STEADY -> new Modulation.Steady();
-            case PULSE, ALTERNATE -> new Modulation.Square(period, low, phase);
+            case PULSE -> new Modulation.Square(period, low, phase);
+            case ALTERNATE -> new Modulation.Square(period, low, phase + 0.5);
             case SINE -> new Modulation.Sine(period, low, phase);
         };
     }

@@ -78,7 +78,7 @@ record Patch(int[] cells, float[] weights) {
         }
         if (count == 0) {
             throw new UnfitGrid("the " + what + " has no water in front of it at a cell of "
-                    + grid.cellSizeM() * 100 + " cm: move it into the water or use smaller cells");
+                    + Math.round(grid.cellSizeM() * 1e4) / 100.0 + " cm: move it into the water or use smaller cells");
         }
         float[] shares = new float[count];
         for (int n = 0; n < count; n++) {

@@ -33,7 +33,7 @@ public record Voxels(Grid grid, boolean[] solid) {
     }
 
     private static void fillLayer(Grid grid, Tank tank, List<Rock> rocks, boolean[] solid, int k) {
-        boolean sand = (k + 0.5) * grid.cellSizeM() < tank.sandDepthM();
+        boolean sand = sandy(grid, tank, k);
         List<Bounds> bounds = rocks.stream().map(rock -> rock.solid().bounds()).toList();
         for (int j = 0; j < grid.ny(); j++) {
             for (int i = 0; i < grid.nx(); i++) {
@@ -45,6 +45,21 @@ public record Voxels(Grid grid, boolean[] solid) {
                 solid[grid.index(i, j, k)] = filled;
             }
         }
+    }
+
+    private static boolean sandy(Grid grid, Tank tank, int k) {
+        return (k + 0.5) * grid.cellSizeM() < tank.sandDepthM();
+    }
+
+    /** Solid cells above the sand. */
+    public int rockCells(Tank tank) {
+        int rock = 0;
+        for (int k = 0; k < grid.nz(); k++) {
+            for (int n = 0; n < grid.nx() * grid.ny() && !sandy(grid, tank, k); n++) {
+                rock += solid[k * grid.nx() * grid.ny() + n] ? 1 : 0;
+            }
+        }
+        return rock;
     }
 
     /** Cells of water. */

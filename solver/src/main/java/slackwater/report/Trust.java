@@ -9,6 +9,7 @@ import slackwater.result.Provenance;
 
 /** How far the numbers can be trusted, and what it takes to compute them again. */
 final class Trust {
+    private static final double COARSEST_KNOWN_M = 0.022;
     private static final double COARSE_M = 0.015;
     private static final double TROUBLED_DRIFT = 1e-5;
 
@@ -42,11 +43,16 @@ final class Trust {
 
     private static String grid(double cellSizeM) {
         String cells = "The water was cut into cells of " + Figures.plain(cellSizeM * 100) + " cm. ";
-        return cells + (cellSizeM > COARSE_M
-                ? "That is coarse: at 2 cm speeds read 15 to 30 % low, and single places are off by about a third of"
-                + " the mean speed. Good for sorting layouts, not for a last word."
-                : "At 1 cm, against a computation twice as fine, speeds read 5 to 15 % low and single places are off by"
-                + " 15 to 20 % of the mean speed.");
+        if (cellSizeM > COARSEST_KNOWN_M) {
+            return cells + "How far so coarse a grid errs has not been measured: more than the 15 to 30 % that speeds"
+                    + " read low at 2 cm. Take it as a sketch.";
+        }
+        if (cellSizeM > COARSE_M) {
+            return cells + "That is coarse: at 2 cm speeds read 15 to 30 % low, and single places are off by about a"
+                    + " third of the mean speed. Good for sorting layouts, not for a last word.";
+        }
+        return cells + "At 1 cm, against a computation twice as fine, speeds read 5 to 15 % low and single places are"
+                + " off by 15 to 20 % of the mean speed.";
     }
 
     static String provenance(FlowResult result) {

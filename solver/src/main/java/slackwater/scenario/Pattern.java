@@ -11,6 +11,6 @@ package slackwater.scenario;
 public record Pattern(Kind kind, double periodS, double lowFraction, double phaseFraction) {
     public static final Pattern STEADY = new Pattern(Kind.STEADY, 0, 1, 0);
 
-    /** Full and low in turn (pulse), a smooth swing (sine), or full in one half and low in the other (alternate). */
+    /** Full, then low (pulse); low, then full, the other half of a pulse (alternate); a smooth swing (sine). */
     public enum Kind { STEADY, PULSE, SINE, ALTERNATE }
 }

@@ -48,7 +48,6 @@ final class Averages {
             sumU[n] += u;
             sumV[n] += v;
             sumW[n] += w;
-            sumSpeed[n] += speed;
             sumSquare[n] += square;
             batchSpeed[n] += speed;
         }
@@ -59,6 +58,7 @@ final class Averages {
     void endBatch() {
         for (int n = 0; n < batchSpeed.length; n++) {
             float mean = batchSpeed[n] / inBatch;
+            sumSpeed[n] += batchSpeed[n];
             sumBatch[n] += mean;
             sumBatchSquare[n] += mean * mean;
         }

@@ -1,6 +1,7 @@
 package slackwater.simulation;
 
 import java.util.Arrays;
+import org.apache.commons.math3.distribution.TDistribution;
 import slackwater.backend.Moments;
 import slackwater.field.Grid;
 import slackwater.field.Probe;
@@ -11,7 +12,7 @@ import slackwater.geometry.Vec3;
 final class ProbeRecord {
     /** A reading this exact is as good as the model; no longer run would change what it says. */
     private static final double GOOD_ENOUGH_FRACTION = 0.08;
-    private static final double STANDARD_ERRORS = 2;
+    private static final double CONFIDENCE = 0.95;
 
     private final Probe probe;
     private final int[] cells;
@@ -73,7 +74,9 @@ final class ProbeRecord {
     boolean settled() {
         double mean = meanMPerS();
         double error = standardErrorMPerS();
-        boolean clear = probe.limitsMPerS().stream().allMatch(l -> Math.abs(mean - l) > STANDARD_ERRORS * error);
+        double margin = error * new TDistribution(samples / samplesPerBatch - 1.0)
+                .inverseCumulativeProbability((1 + CONFIDENCE) / 2);
+        boolean clear = probe.limitsMPerS().stream().allMatch(limit -> Math.abs(mean - limit) > margin);
         return clear || error < GOOD_ENOUGH_FRACTION * mean;
     }
 

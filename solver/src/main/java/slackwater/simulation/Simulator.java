@@ -16,8 +16,8 @@ import slackwater.field.RunQuality;
  * Lets the water run until it has settled, then averages until the readings are known well enough.
  *
  * <p>Time goes in batches of about one turn of the tank's water. Spin-up ends when the tank's mean speed has stopped
- * changing from batch to batch; averaging ends when no longer run could change a verdict (batch means, two standard
- * errors), at the earliest after {@value #LEAST_BATCHES} batches and at the latest after {@value #MOST_BATCHES}.
+ * changing from batch to batch; averaging ends when no longer run could change a verdict (batch means, 95 % by
+ * Student's t), at the earliest after {@value #LEAST_BATCHES} batches and at the latest after {@value #MOST_BATCHES}.
  */
 public final class Simulator {
     private static final int LEAST_SPIN_UP = 3;

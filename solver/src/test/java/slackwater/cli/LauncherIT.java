@@ -1,0 +1,55 @@
+package slackwater.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The packaged program through its launcher, in a process of its own. */
+@DisabledOnOs(value = OS.WINDOWS, disabledReason = "Windows has a launcher of its own, slackwater.cmd")
+class LauncherIT {
+    @TempDir
+    private Path folder;
+
+    private Shell launch(String... arguments) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of("./slackwater"));
+        command.addAll(List.of(arguments));
+        Path out = folder.resolve("stdout");
+        Path err = folder.resolve("stderr");
+        Process process = new ProcessBuilder(command).directory(Path.of("..").toFile()).redirectOutput(out.toFile())
+                .redirectErrorStream(false).redirectError(err.toFile()).start();
+        int code = process.waitFor();
+        return new Shell(code, Files.readString(out, StandardCharsets.UTF_8),
+                Files.readString(err, StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void runsAnExample() throws IOException, InterruptedException {
+        Path out = folder.resolve("nano");
+        Shell run = launch("run", "scenarios/nano-30.toml", "--cell-cm", "2", "--out", out.toString());
+        assertTrue(List.of(ExitCode.DONE, ExitCode.NOT_SETTLED, ExitCode.VERDICT_FAIL).contains(run.code()),
+                run.err());
+        assertTrue(run.out().contains("\u00b1"), run.out());
+        assertFalse(run.err().contains("WARNING"), run.err());
+        assertTrue(Files.size(out.resolve("report.html")) > 1000);
+    }
+
+    @Test
+    void tellsTheShellWhatWentWrong() throws IOException, InterruptedException {
+        assertEquals(ExitCode.BAD_INPUT, launch("run", "scenarios/invalid/ten-mistakes.toml").code());
+        assertEquals(ExitCode.BAD_INPUT, launch("check", "nowhere.toml").code());
+        Shell help = launch("--help");
+        assertEquals(ExitCode.DONE, help.code());
+        assertTrue(help.out().contains("slackwater run"), help.out());
+    }
+}
