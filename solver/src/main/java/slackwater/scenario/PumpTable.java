@@ -34,7 +34,8 @@ final class PumpTable {
     static final Key THRUST = Key.number("thrust_factor", Dimension.PLAIN, Limits.between(1, 2),
             "push against that of a plain nozzle: 1, up to 2 for an open propeller").standing("1");
     static final Key PATTERN = Key.word("pattern", PATTERNS.all(),
-            "how its speed changes: full then low (pulse), low then full (alternate), a swing (sine)").standing("steady");
+            "how its speed changes: full then low (pulse), low then full (alternate), a swing (sine)")
+            .standing("steady");
     static final Key PERIOD = Key.number("period", Dimension.TIME, Limits.between(0.5, 3600).typically(1, 60),
             "time of one whole cycle; needed unless steady");
     static final Key LOW = Key.number("low", Dimension.SHARE, Limits.between(0, 100),
