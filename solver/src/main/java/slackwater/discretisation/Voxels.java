@@ -16,7 +16,8 @@ import slackwater.scenario.Tank;
  */
 public record Voxels(Grid grid, boolean[] solid) {
     /**
-     * Cuts a tank. A cell is solid if its centre is. Lengths are rounded to whole cells: off by at most half a cell.
+     * Cuts a tank. A cell is rock if its centre is. Lengths and the sand's depth are rounded to whole cells: off by at
+     * most half a cell.
      *
      * @param cellSizeM edge of a cell, metres
      */
@@ -48,7 +49,7 @@ public record Voxels(Grid grid, boolean[] solid) {
     }
 
     private static boolean sandy(Grid grid, Tank tank, int k) {
-        return (k + 0.5) * grid.cellSizeM() < tank.sandDepthM();
+        return k < Math.round(tank.sandDepthM() / grid.cellSizeM());
     }
 
     /** Solid cells above the sand. */
