@@ -86,7 +86,7 @@ class ArchitectureTest {
             .andShould(onlyUse("org.tomlj..", "scenario.format"))
             .andShould(onlyUse("org.lwjgl..", "geometry"))
             .andShould(onlyUse("jdk.incubator.vector..", "backend.cpu"))
-            .andShould(onlyUse("org.apache.commons.math3..", "analysis", "simulation", "search"))
+            .andShould(onlyUse("org.apache.commons.math3..", "field", "search"))
             .andShould(onlyUse("com.fasterxml.jackson..", "result", "scenario.format"));
 
     @ArchTest

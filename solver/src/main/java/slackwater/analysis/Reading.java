@@ -1,7 +1,7 @@
 package slackwater.analysis;
 
 import java.util.Arrays;
-import org.apache.commons.math3.distribution.TDistribution;
+import slackwater.field.BatchMeans;
 import slackwater.field.ProbeSeries;
 
 /**
@@ -17,7 +17,7 @@ import slackwater.field.ProbeSeries;
  */
 public record Reading(double meanMPerS, double rmsMPerS, double p95MPerS, double standardErrorMPerS,
                       double marginMPerS) {
-    private static final double CONFIDENCE = 0.95;
+    private static final double GUST_FRACTION = 0.95;
 
     /** @throws IllegalArgumentException if the series holds no sample */
     public static Reading of(ProbeSeries series) {
@@ -31,25 +31,10 @@ public record Reading(double meanMPerS, double rmsMPerS, double p95MPerS, double
         for (int n = 0; n < count; n++) {
             speeds[n] = series.speedMPerS()[n];
         }
-        double mean = Arrays.stream(speeds).average().orElseThrow();
         double meanSquare = Arrays.stream(speeds).map(speed -> speed * speed).average().orElseThrow();
-        double standardError = standardError(speeds, perBatch, batches, mean);
-        double margin = batches < 2 ? Double.POSITIVE_INFINITY
-                : standardError * new TDistribution(batches - 1.0).inverseCumulativeProbability((1 + CONFIDENCE) / 2);
-        return new Reading(mean, Math.sqrt(meanSquare), quantile(speeds, CONFIDENCE), standardError, margin);
-    }
-
-    /** Batch means: the batches are long enough to count as independent of each other. */
-    private static double standardError(double[] speeds, int perBatch, int batches, double mean) {
-        if (batches < 2) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double squares = 0;
-        for (int batch = 0; batch < batches; batch++) {
-            double batchMean = Arrays.stream(speeds, batch * perBatch, (batch + 1) * perBatch).average().orElseThrow();
-            squares += (batchMean - mean) * (batchMean - mean);
-        }
-        return Math.sqrt(squares / (batches - 1) / batches);
+        BatchMeans known = BatchMeans.of(series.speedMPerS(), count, perBatch);
+        return new Reading(known.meanMPerS(), Math.sqrt(meanSquare), quantile(speeds, GUST_FRACTION),
+                known.standardErrorMPerS(), known.marginMPerS());
     }
 
     /** Linear between order statistics, type 7 of Hyndman and Fan 1996, The American Statistician 50:361. */

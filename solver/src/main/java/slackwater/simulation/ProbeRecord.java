@@ -1,8 +1,8 @@
 package slackwater.simulation;
 
 import java.util.Arrays;
-import org.apache.commons.math3.distribution.TDistribution;
 import slackwater.backend.Moments;
+import slackwater.field.BatchMeans;
 import slackwater.field.Grid;
 import slackwater.field.Probe;
 import slackwater.field.ProbeSeries;
@@ -12,7 +12,6 @@ import slackwater.geometry.Vec3;
 final class ProbeRecord {
     /** A reading this exact is as good as the model; no longer run would change what it says. */
     private static final double GOOD_ENOUGH_FRACTION = 0.08;
-    private static final double CONFIDENCE = 0.95;
 
     private final Probe probe;
     private final int[] cells;
@@ -54,38 +53,12 @@ final class ProbeRecord {
         speed[samples++] = (float) (sum / cells.length * speedMPerS);
     }
 
-    double meanMPerS() {
-        return mean(0, samples);
-    }
-
-    /** Standard error of the mean from batch means, m/s. */
-    double standardErrorMPerS() {
-        int batches = samples / samplesPerBatch;
-        double mean = meanMPerS();
-        double squares = 0;
-        for (int batch = 0; batch < batches; batch++) {
-            double deviation = mean(batch * samplesPerBatch, (batch + 1) * samplesPerBatch) - mean;
-            squares += deviation * deviation;
-        }
-        return Math.sqrt(squares / (batches - 1) / batches);
-    }
-
     /** Whether a longer run could not change the verdict: clear of every limit, or known as well as it can be. */
     boolean settled() {
-        double mean = meanMPerS();
-        double error = standardErrorMPerS();
-        double margin = error * new TDistribution(samples / samplesPerBatch - 1.0)
-                .inverseCumulativeProbability((1 + CONFIDENCE) / 2);
-        boolean clear = probe.limitsMPerS().stream().allMatch(limit -> Math.abs(mean - limit) > margin);
-        return clear || error < GOOD_ENOUGH_FRACTION * mean;
-    }
-
-    private double mean(int from, int to) {
-        double sum = 0;
-        for (int n = from; n < to; n++) {
-            sum += speed[n];
-        }
-        return sum / (to - from);
+        BatchMeans known = BatchMeans.of(speed, samples, samplesPerBatch);
+        double mean = known.meanMPerS();
+        boolean clear = probe.limitsMPerS().stream().allMatch(limit -> Math.abs(mean - limit) > known.marginMPerS());
+        return clear || known.standardErrorMPerS() < GOOD_ENOUGH_FRACTION * mean;
     }
 
     ProbeSeries series(double sampleIntervalS) {
