@@ -14,6 +14,14 @@ public interface FlowSolver extends AutoCloseable {
     /** Writes the present density and velocity of every cell. */
     void read(Moments moments);
 
+    /**
+     * Writes the present shear stress of the walls on the water beside them, for each cell that touches a wall of the
+     * law of the wall: rho u_tau^2, lattice units, never below 0. 0 everywhere else, and at step 0.
+     *
+     * @param stress one value a cell, x fastest
+     */
+    void readWallStress(float[] stress);
+
     @Override
     void close();
 }

@@ -1,7 +1,7 @@
 package slackwater.lattice;
 
 import slackwater.lattice.BoundaryCondition.FreeSlip;
-import slackwater.lattice.BoundaryCondition.NoSlip;
+import slackwater.lattice.BoundaryCondition.LogLaw;
 import slackwater.lattice.BoundaryCondition.Periodic;
 
 /** The boundary condition on each of the six faces. */
@@ -13,9 +13,9 @@ public record Faces(BoundaryCondition lowX, BoundaryCondition highX, BoundaryCon
         requirePaired(lowZ, highZ, "z");
     }
 
-    /** Walls all round and under, a free surface on top. */
+    /** Smooth glass all round and under, a free surface on top. */
     public static Faces tank() {
-        NoSlip glass = new NoSlip();
+        LogLaw glass = new LogLaw(0);
         return new Faces(glass, glass, glass, glass, glass, new FreeSlip());
     }
 

@@ -1,6 +1,8 @@
 package slackwater.lattice;
 
+import java.util.Optional;
 import slackwater.lattice.BoundaryCondition.FreeSlip;
+import slackwater.lattice.BoundaryCondition.LogLaw;
 import slackwater.lattice.BoundaryCondition.MovingWall;
 import slackwater.lattice.BoundaryCondition.Periodic;
 
@@ -23,8 +25,9 @@ public final class Streaming {
      * @param cell index of the fluid cell that it left
      * @param direction the direction in which it left
      * @param gain what the wall added to it (6 w c.u for a moving wall, else 0)
+     * @param law the law of the wall that turned it round; empty if it met none, or a plain wall as well
      */
-    public record Origin(int cell, int direction, double gain) {
+    public record Origin(int cell, int direction, double gain, Optional<LogLaw> law) {
     }
 
     /** Where the population that arrives at fluid cell (i, j, k) in a direction comes from. */
@@ -33,6 +36,8 @@ public final class Streaming {
         int[] here = {i, j, k};
         int[] from = new int[3];
         boolean blocked = false;
+        boolean plain = false;
+        Optional<LogLaw> law = Optional.empty();
         double gain = 0;
         for (int axis = 0; axis < 3; axis++) {
             int position = here[axis] - velocity[axis];
@@ -45,6 +50,8 @@ public final class Streaming {
                     velocity[axis] = -velocity[axis];
                 } else {
                     gain += face instanceof MovingWall wall ? gain(direction, wall) : 0;
+                    plain |= !(face instanceof LogLaw);
+                    law = rougher(law, face);
                     blocked = true;
                     position = here[axis];
                 }
@@ -52,10 +59,21 @@ public final class Streaming {
             from[axis] = position;
         }
         int source = problem.index(from[0], from[1], from[2]);
-        if (blocked || problem.solid()[source]) {
-            return new Origin(problem.index(i, j, k), VelocitySet.opposite(direction), gain);
+        if (!blocked && problem.solid()[source]) {
+            blocked = true;
+            law = rougher(law, problem.surfaces().wall(source));
         }
-        return new Origin(source, VelocitySet.direction(velocity[0], velocity[1], velocity[2]), 0);
+        if (blocked) {
+            return new Origin(problem.index(i, j, k), VelocitySet.opposite(direction), gain,
+                    plain ? Optional.empty() : law);
+        }
+        return new Origin(source, VelocitySet.direction(velocity[0], velocity[1], velocity[2]), 0, Optional.empty());
+    }
+
+    private static Optional<LogLaw> rougher(Optional<LogLaw> law, BoundaryCondition wall) {
+        boolean more = wall instanceof LogLaw found
+                && (law.isEmpty() || found.roughnessLength() > law.get().roughnessLength());
+        return more ? Optional.of((LogLaw) wall) : law;
     }
 
     private static double gain(int direction, MovingWall wall) {

@@ -15,6 +15,7 @@ import slackwater.backend.cpu.CpuBackend;
 import slackwater.backend.reference.ReferenceBackend;
 import slackwater.lattice.BodyForce;
 import slackwater.lattice.BoundaryCondition.FreeSlip;
+import slackwater.lattice.BoundaryCondition.LogLaw;
 import slackwater.lattice.BoundaryCondition.MovingWall;
 import slackwater.lattice.BoundaryCondition.NoSlip;
 import slackwater.lattice.BoundaryCondition.Periodic;
@@ -25,6 +26,7 @@ import slackwater.lattice.Faces;
 import slackwater.lattice.LatticeProblem;
 import slackwater.lattice.MassSource;
 import slackwater.lattice.Modulation;
+import slackwater.lattice.Surfaces;
 
 /**
  * What every back end owes: the flow of the double-precision reference, on an awkward size, with every operator and
@@ -47,9 +49,20 @@ class ContractTest {
         List<Faces> faces = List.of(Faces.tank(), Faces.periodic(),
                 new Faces(wall, wall, wall, wall, wall, new MovingWall(0.05, 0.02, 0)),
                 new Faces(slip, slip, open, open, slip, slip),
-                new Faces(open, open, wall, slip, new MovingWall(-0.03, 0, 0), slip));
+                new Faces(open, open, wall, slip, new MovingWall(-0.03, 0, 0), slip),
+                new Faces(new LogLaw(0.02), wall, new LogLaw(0), new LogLaw(0.03), new MovingWall(0.02, -0.03, 0),
+                        new LogLaw(0.001)));
         return operators.stream().flatMap(operator -> faces.stream().flatMap(
                 face -> Stream.of(problem(face, operator, false), problem(face, operator, true))));
+    }
+
+    /** Rock of three kinds: plain, smooth and rough. */
+    private static Surfaces surfaces() {
+        byte[] kinds = new byte[NX * NY * NZ];
+        for (int n = 0; n < kinds.length; n++) {
+            kinds[n] = (byte) (n / 5 % 3);
+        }
+        return new Surfaces(List.of(new NoSlip(), new LogLaw(0), new LogLaw(LogLaw.MOST_ROUGHNESS)), kinds);
     }
 
     private static LatticeProblem problem(Faces faces, CollisionOperator operator, boolean rock) {
@@ -64,8 +77,8 @@ class ContractTest {
         int[] outlet = Arrays.copyOfRange(water, water.length - 20, water.length);
         BodyForce force = new BodyForce(jet, even(jet), 0.02, -0.01, 0.015, 0.3, 8,
                 new Modulation.Sine(9, 0.2, 0.1));
-        return new LatticeProblem(NX, NY, NZ, solid, faces, operator, List.of(force),
-                List.of(new MassSource(inlet, even(inlet), 0.01), new MassSource(outlet, even(outlet), -0.01)), 42);
+        return new LatticeProblem(NX, NY, NZ, solid, surfaces(), faces, operator, List.of(force), List.of(
+                new MassSource(inlet, even(inlet), 0.01), new MassSource(outlet, even(outlet), -0.01)), 42);
     }
 
     private static float[] even(int[] cells) {
@@ -93,6 +106,8 @@ class ContractTest {
             for (int steps : advances) {
                 solver.advance(steps);
                 solver.read(moments);
+                // Reading twice must change nothing either.
+                solver.read(moments);
             }
             assertEquals(Arrays.stream(advances).sum(), solver.step());
             return moments;
@@ -108,6 +123,27 @@ class ContractTest {
         assertArrayEquals(expected.ux(), found.ux(), TOLERANCE);
         assertArrayEquals(expected.uy(), found.uy(), TOLERANCE);
         assertArrayEquals(expected.uz(), found.uz(), TOLERANCE);
+    }
+
+    private static float[] stressAfter(Backend backend, LatticeProblem problem, int... advances) {
+        try (FlowSolver solver = backend.solver(problem)) {
+            float[] stress = new float[problem.cells()];
+            solver.initialise(start());
+            for (int steps : advances) {
+                solver.advance(steps);
+                solver.readWallStress(stress);
+            }
+            return stress;
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("problems")
+    void wallStressAgrees(LatticeProblem problem) {
+        float[] expected = stressAfter(new ReferenceBackend(), problem, STEPS);
+        float[] found = stressAfter(new CpuBackend(2), problem, STEPS);
+        assertArrayEquals(expected, found, TOLERANCE);
+        assertArrayEquals(found, stressAfter(new CpuBackend(3), problem, 1, 7, 5), 0);
     }
 
     @ParameterizedTest

@@ -9,15 +9,17 @@ import slackwater.lattice.CollisionOperator.Bgk;
 import slackwater.lattice.CollisionOperator.RecursiveRegularised;
 import slackwater.lattice.LatticeProblem;
 import slackwater.lattice.VelocitySet;
+import slackwater.lattice.WallFriction;
 
 /**
  * One copy of the populations, streamed in place: even steps read and write a cell's own populations, odd steps its
  * neighbours', so that a cell touches the same places when it reads as when it writes and no two cells share any
- * ([Bailey2009]). A step is: links, kicks, sweep.
+ * ([Bailey2009]). A step is: links, walls, kicks, sweep.
  */
 final class CpuSolver implements FlowSolver, Kicks.Populations {
     private final LatticeProblem problem;
     private final Layout layout;
+    private final WallCells walls;
     private final Links links;
     private final Spans spans;
     private final Sweep sweep;
@@ -26,6 +28,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     private final int[] homes;
     private final int[][] readBase = new int[2][VelocitySet.Q];
     private final Crew.Task copyTask = this::copyShare;
+    private final Crew.Task wallTask = this::wallShare;
     private final Crew.Task sweepTask = this::sweepShare;
     private Kicks kicks;
     private long step;
@@ -34,7 +37,8 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     CpuSolver(LatticeProblem problem, int threads) {
         this.problem = problem;
         this.layout = new Layout(problem);
-        this.links = new Links(problem, layout);
+        this.walls = new WallCells(WallFriction.of(problem.operator()));
+        this.links = new Links(problem, layout, walls);
         this.spans = new Spans(problem, layout);
         this.sweep = sweep(problem.operator());
         this.f = new float[layout.floats()];
@@ -59,6 +63,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         kicks = new Kicks(problem);
         step = 0;
         fresh = true;
+        walls.clear();
         for (int cell = 0; cell < problem.cells(); cell++) {
             boolean solid = problem.solid()[cell];
             for (int i = 0; i < VelocitySet.Q; i++) {
@@ -80,16 +85,24 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         }
     }
 
-    /** Brings the populations that arrive at boundaries to where the next step reads them; the start has them there. */
+    /**
+     * Brings the populations that arrive at boundaries to where the next step reads them; the start has them there.
+     * Doing it again changes nothing.
+     */
     private void applyLinks() {
         if (!fresh) {
             crew.run(copyTask);
             links.push(f, even());
+            crew.run(wallTask);
         }
     }
 
     private void copyShare(int worker) {
         links.copy(f, even(), share(links.count(), worker), share(links.count(), worker + 1));
+    }
+
+    private void wallShare(int worker) {
+        walls.apply(f, readBase[even() ? 0 : 1], share(walls.count(), worker), share(walls.count(), worker + 1));
     }
 
     private void sweepShare(int worker) {
@@ -140,6 +153,12 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
             moments.uy()[cell] = jy / (1 + deviation);
             moments.uz()[cell] = jz / (1 + deviation);
         }
+    }
+
+    @Override
+    public void readWallStress(float[] stress) {
+        applyLinks();
+        walls.readStress(stress);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import slackwater.lattice.LatticeProblem;
 import slackwater.lattice.Streaming;
 import slackwater.lattice.VelocitySet;
+import slackwater.lattice.WallFriction;
 
 /**
  * The boundaries as copies within the array of populations: all that streaming at constant offsets gets wrong at glass,
@@ -15,6 +16,9 @@ import slackwater.lattice.VelocitySet;
  * step looks in slot i of x.
  */
 final class Links {
+    private final LatticeProblem problem;
+    private final Layout layout;
+    private final WallCells walls;
     private int[] evenTo = new int[1024];
     private int[] evenFrom = new int[1024];
     private int[] oddTo = new int[1024];
@@ -24,7 +28,11 @@ final class Links {
     private float[] gain = new float[16];
     private int movingCount;
 
-    Links(LatticeProblem problem, Layout layout) {
+    /** Lists the links of a problem and tells the walls of the law of the wall which cells touch them. */
+    Links(LatticeProblem problem, Layout layout, WallCells walls) {
+        this.problem = problem;
+        this.layout = layout;
+        this.walls = walls;
         Streaming streaming = new Streaming(problem);
         int[] home = layout.homes(problem);
         for (int k = 0; k < problem.nz(); k++) {
@@ -32,7 +40,7 @@ final class Links {
                 for (int i = 0; i < problem.nx(); i++) {
                     if (!problem.solid()[problem.index(i, j, k)] && (onFace(problem, i, j, k)
                             || besideSolid(problem, i, j, k))) {
-                        addLinks(streaming, layout, home, i, j, k);
+                        addLinks(streaming, home, i, j, k);
                     }
                 }
             }
@@ -60,8 +68,10 @@ final class Links {
         }
     }
 
-    private void addLinks(Streaming streaming, Layout layout, int[] home, int i, int j, int k) {
+    private void addLinks(Streaming streaming, int[] home, int i, int j, int k) {
         int cell = layout.cell(i, j, k);
+        int turned = 0;
+        double roughDrag = 0;
         for (int direction = 1; direction < VelocitySet.Q; direction++) {
             Streaming.Origin origin = streaming.origin(i, j, k, direction);
             int left = home[origin.cell()];
@@ -77,7 +87,14 @@ final class Links {
             if (origin.gain() != 0) {
                 addMoving(origin.gain());
             }
+            if (origin.law().isPresent()) {
+                turned |= 1 << direction;
+                roughDrag = Math.max(roughDrag, WallFriction.roughDrag(origin.law().get()));
+            }
             count++;
+        }
+        if (turned != 0) {
+            walls.add(problem.index(i, j, k), cell, turned, roughDrag);
         }
     }
 

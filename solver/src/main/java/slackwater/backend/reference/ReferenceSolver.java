@@ -1,5 +1,6 @@
 package slackwater.backend.reference;
 
+import java.util.Arrays;
 import slackwater.backend.Equilibrium;
 import slackwater.backend.FlowSolver;
 import slackwater.backend.Kicks;
@@ -7,12 +8,15 @@ import slackwater.backend.Moments;
 import slackwater.lattice.LatticeProblem;
 import slackwater.lattice.Streaming;
 import slackwater.lattice.VelocitySet;
+import slackwater.lattice.WallFriction;
 
 /** Stream and collide on two arrays of populations, stored as deviations from the weights. */
 final class ReferenceSolver implements FlowSolver, Kicks.Populations {
     private final LatticeProblem problem;
     private final Collision collision;
     private final Streaming streaming;
+    private final WallFunction wall;
+    private final double[] wallStress;
     private Kicks kicks;
     private double[][] arrived;
     private double[][] next;
@@ -22,6 +26,8 @@ final class ReferenceSolver implements FlowSolver, Kicks.Populations {
         this.problem = problem;
         this.collision = new Collision(problem.operator());
         this.streaming = new Streaming(problem);
+        this.wall = new WallFunction(WallFriction.of(problem.operator()));
+        this.wallStress = new double[problem.cells()];
         this.kicks = new Kicks(problem);
         this.arrived = new double[problem.cells()][VelocitySet.Q];
         this.next = new double[problem.cells()][VelocitySet.Q];
@@ -31,6 +37,7 @@ final class ReferenceSolver implements FlowSolver, Kicks.Populations {
     public void initialise(Moments moments) {
         kicks = new Kicks(problem);
         step = 0;
+        Arrays.fill(wallStress, 0);
         for (int cell = 0; cell < problem.cells(); cell++) {
             for (int i = 0; i < VelocitySet.Q; i++) {
                 arrived[cell][i] = problem.solid()[cell] ? 0
@@ -60,10 +67,15 @@ final class ReferenceSolver implements FlowSolver, Kicks.Populations {
                 for (int i = 0; i < problem.nx(); i++) {
                     int cell = problem.index(i, j, k);
                     if (!problem.solid()[cell]) {
+                        wall.clear();
                         for (int direction = 0; direction < VelocitySet.Q; direction++) {
                             Streaming.Origin origin = streaming.origin(i, j, k, direction);
                             next[cell][direction] = arrived[origin.cell()][origin.direction()] + origin.gain();
+                            if (origin.law().isPresent()) {
+                                wall.add(direction, origin.law().get());
+                            }
                         }
+                        wallStress[cell] = wall.apply(next[cell]);
                     }
                 }
             }
@@ -98,6 +110,13 @@ final class ReferenceSolver implements FlowSolver, Kicks.Populations {
             moments.uz()[cell] = (float) (jz / (1 + deviation));
         }
         kicks.addHalfForce(step, moments);
+    }
+
+    @Override
+    public void readWallStress(float[] stress) {
+        for (int cell = 0; cell < stress.length; cell++) {
+            stress[cell] = (float) wallStress[cell];
+        }
     }
 
     @Override

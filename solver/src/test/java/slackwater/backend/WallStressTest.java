@@ -1,0 +1,123 @@
+package slackwater.backend;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import slackwater.backend.cpu.CpuBackend;
+import slackwater.backend.reference.ReferenceBackend;
+import slackwater.lattice.BodyForce;
+import slackwater.lattice.BoundaryCondition;
+import slackwater.lattice.BoundaryCondition.FreeSlip;
+import slackwater.lattice.BoundaryCondition.LogLaw;
+import slackwater.lattice.BoundaryCondition.Periodic;
+import slackwater.lattice.CollisionOperator.RecursiveRegularised;
+import slackwater.lattice.Faces;
+import slackwater.lattice.LatticeProblem;
+
+/** Friction takes what it says it takes. Source: conservation of momentum; nothing to look up. */
+class WallStressTest {
+    private static final int HEIGHT = 12;
+    private static final int CELLS = 4 * HEIGHT * 3;
+    private static final double FORCE = 2e-5;
+
+    static List<Backend> backends() {
+        return List.of(new ReferenceBackend(), new CpuBackend(2));
+    }
+
+    private static LatticeProblem channel(BoundaryCondition wall, double viscosity, double force) {
+        Periodic open = new Periodic();
+        return new LatticeProblem(4, HEIGHT, 3, new boolean[CELLS], new Faces(open, open, wall, wall, open, open),
+                new RecursiveRegularised(0.5 + 3 * viscosity, 0.1), List.of(BodyForce.uniform(
+                        IntStream.range(0, CELLS).toArray(), force, 0, 0)), List.of(), 1);
+    }
+
+    private static double momentum(FlowSolver solver, Moments moments) {
+        solver.read(moments);
+        return IntStream.range(0, CELLS).mapToDouble(
+                n -> (1.0 + moments.densityDeviation()[n]) * moments.ux()[n]).sum();
+    }
+
+    private static double sum(float[] stress) {
+        return IntStream.range(0, stress.length).mapToDouble(n -> stress[n]).sum();
+    }
+
+    private static Moments stream(double speed) {
+        Moments moments = new Moments(CELLS);
+        Arrays.fill(moments.ux(), (float) speed);
+        return moments;
+    }
+
+    /** Each step the momentum grows by the force less the stress times the area of both walls. */
+    @ParameterizedTest
+    @MethodSource("backends")
+    void momentumLostIsStressTimesArea(Backend backend) {
+        try (FlowSolver solver = backend.solver(channel(new LogLaw(0.02), 1e-4, FORCE))) {
+            Moments moments = new Moments(CELLS);
+            float[] stress = new float[CELLS];
+            solver.initialise(stream(0.08));
+            solver.readWallStress(stress);
+            assertEquals(0, sum(stress), 0);
+            double before = momentum(solver, moments);
+            double lost = 0;
+            for (int n = 0; n < 200; n++) {
+                solver.advance(1);
+                solver.readWallStress(stress);
+                lost += sum(stress);
+            }
+            double expected = 200 * CELLS * FORCE - lost;
+            assertEquals(expected, momentum(solver, moments) - before, 1e-3 * lost);
+            assertTrue(lost > 0.2, "the walls took " + lost);
+        }
+    }
+
+    /** In a steady channel the stress on each wall is g H/2. */
+    @ParameterizedTest
+    @MethodSource("backends")
+    void steadyChannelBalances(Backend backend) {
+        try (FlowSolver solver = backend.solver(channel(new LogLaw(0.03), 0.02, FORCE))) {
+            float[] stress = new float[CELLS];
+            solver.advance(12_000);
+            solver.readWallStress(stress);
+            for (int n = 0; n < CELLS; n++) {
+                int j = n / 4 % HEIGHT;
+                double expected = j == 0 || j == HEIGHT - 1 ? FORCE * HEIGHT / 2 : 0;
+                assertEquals(expected, stress[n], 1e-3 * FORCE * HEIGHT / 2);
+            }
+        }
+    }
+
+    /**
+     * At a Reynolds number of 1e10 smooth friction takes 3e-5 of the speed in a step, and in a flow that is the same
+     * all along the wall a frictionless wall is left: the mirror. Plain bounce-back takes a third in the first step.
+     */
+    @ParameterizedTest
+    @MethodSource("backends")
+    void slidesWhereThereIsNoFriction(Backend backend) {
+        Moments sliding = new Moments(CELLS);
+        Moments mirrored = new Moments(CELLS);
+        Moments start = stream(0);
+        for (int n = 0; n < CELLS; n++) {
+            start.ux()[n] = (float) (0.08 + 0.03 * Math.sin(n / 4 % HEIGHT));
+            start.uz()[n] = (float) (0.02 * Math.cos(2 * (n / 4 % HEIGHT)));
+        }
+        try (FlowSolver one = backend.solver(channel(new LogLaw(0), 1e-12, 0));
+                FlowSolver other = backend.solver(channel(new FreeSlip(), 1e-12, 0))) {
+            one.initialise(start);
+            other.initialise(start);
+            one.advance(20);
+            other.advance(20);
+            one.read(sliding);
+            other.read(mirrored);
+        }
+        for (int n = 0; n < CELLS; n++) {
+            assertEquals(mirrored.ux()[n], sliding.ux()[n], 1e-4);
+            assertEquals(mirrored.uy()[n], sliding.uy()[n], 1e-4);
+            assertEquals(mirrored.uz()[n], sliding.uz()[n], 1e-4);
+        }
+    }
+}
