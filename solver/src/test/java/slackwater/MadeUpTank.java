@@ -90,11 +90,14 @@ public final class MadeUpTank {
         return grid.centreM(cell % grid.nx(), cell / grid.nx() % grid.ny(), cell / (grid.nx() * grid.ny()));
     }
 
-    /** Gaussian jets from each pump over a slow roll; turbulence is taken as a third of the speed and a little more. */
+    /**
+     * Gaussian jets from each pump over a slow roll; turbulence is taken as a third of the speed and a little more, the
+     * bed's shear stress as 2.5 kg/m3 times the speed squared.
+     */
     public static FlowStatistics flow(Scenario scenario, double cellSizeM) {
         Grid grid = grid(cellSizeM);
         boolean[] fluid = fluid(scenario, grid);
-        float[][] values = new float[6][grid.cells()];
+        float[][] values = new float[8][grid.cells()];
         for (int cell = 0; cell < fluid.length; cell++) {
             if (fluid[cell]) {
                 Vec3 at = centre(grid, cell);
@@ -113,9 +116,13 @@ public final class MadeUpTank {
                 values[3][cell] = (float) (1.4 * mean.length() + 0.002);
                 values[4][cell] = values[3][cell] * 1.12f;
                 values[5][cell] = values[3][cell] * 0.06f + 0.0005f;
+                boolean bed = at.z() < scenario.tank().sandDepthM() + cellSizeM;
+                values[6][cell] = bed ? 2.5f * values[4][cell] * values[4][cell] : 0;
+                values[7][cell] = 1.5f * values[6][cell];
             }
         }
-        return new FlowStatistics(grid, fluid, values[0], values[1], values[2], values[3], values[4], values[5]);
+        return new FlowStatistics(grid, fluid, values[0], values[1], values[2], values[3], values[4], values[5],
+                values[6], values[7]);
     }
 
     private static Vec3 jet(Pump pump, Vec3 at) {

@@ -73,7 +73,7 @@ final class Check implements Callable<Integer> {
         say("  tank: %.0f x %.0f x %.0f cm inside, water to %.0f cm, sand %.1f cm (%.2g mm grains)",
                 tank.insideM().x() * 100, tank.insideM().y() * 100, tank.insideM().z() * 100,
                 tank.waterLevelM() * 100, tank.sandDepthM() * 100, tank.sandGrainM() * 1000);
-        double rockM3 = voxels.rockCells(tank) * voxels.grid().cellVolumeM3();
+        double rockM3 = voxels.rockCells() * voxels.grid().cellVolumeM3();
         say("  water: %.0f l, with rocks taking up %.0f l: %s", waterM3 * LITRES, rockM3 * LITRES,
                 scenario.rocks().isEmpty() ? "no rocks"
                         : String.join(", ", scenario.rocks().stream().map(Rock::name).toList()));

@@ -27,8 +27,11 @@ record Cost(long cells, long bytes, double leastS, double mostS) {
     private static final int WARM_UP_STEPS = 300;
     private static final double BYTES_PER_MIB = 1024.0 * 1024;
     private static final long FIXED_BYTES = 96L * 1024 * 1024;
-    /** Rock, links, statistics and the voxeliser on top of the populations, bytes a cell; measured. */
-    private static final long OTHER_BYTES_PER_CELL = 60;
+    /**
+     * Rock, links, statistics and the voxeliser on top of the populations, bytes a cell: 60 were measured; kinds of
+     * surface, cells at walls and two more fields of the statistics are 12 by count.
+     */
+    private static final long OTHER_BYTES_PER_CELL = 72;
 
     /**
      * Refuses a grid that this Java machine cannot hold, before anything is allocated.

@@ -57,9 +57,9 @@ public final class Discretiser {
         LatticeUnits units = new LatticeUnits(h, plan.timeStepS(), Seawater.DENSITY_KG_PER_M3);
         double tau = 0.5 + 3 * units.viscosity(Seawater.KINEMATIC_VISCOSITY_M2_PER_S);
         Grid grid = voxels.grid();
-        LatticeProblem problem = new LatticeProblem(grid.nx(), grid.ny(), grid.nz(), voxels.solid(), Faces.tank(),
-                new RecursiveRegularised(tau, SMAGORINSKY), forces(jets, voxels, units),
-                massSources(scenario, voxels, units), seed);
+        LatticeProblem problem = new LatticeProblem(grid.nx(), grid.ny(), grid.nz(), voxels.solid(),
+                Roughness.of(scenario.tank(), voxels), Faces.tank(), new RecursiveRegularised(tau, SMAGORINSKY),
+                forces(jets, voxels, units), massSources(scenario, voxels, units), seed);
         return new Discretisation(voxels, units, plan, problem);
     }
 

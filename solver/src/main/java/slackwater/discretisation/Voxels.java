@@ -13,8 +13,9 @@ import slackwater.scenario.Tank;
  *
  * @param grid the cells, up to the water line
  * @param solid true for sand and rock, x fastest
+ * @param sandLayers layers of cells that are sand, from the bottom
  */
-public record Voxels(Grid grid, boolean[] solid) {
+public record Voxels(Grid grid, boolean[] solid, int sandLayers) {
     /**
      * Cuts a tank. A cell is rock if its centre is. Lengths and the sand's depth are rounded to whole cells: off by at
      * most half a cell.
@@ -25,16 +26,16 @@ public record Voxels(Grid grid, boolean[] solid) {
         Grid grid = new Grid(cells(tank.insideM().x(), cellSizeM), cells(tank.insideM().y(), cellSizeM),
                 cells(tank.waterLevelM(), cellSizeM), cellSizeM);
         boolean[] solid = new boolean[grid.cells()];
-        IntStream.range(0, grid.nz()).parallel().forEach(k -> fillLayer(grid, tank, rocks, solid, k));
-        return new Voxels(grid, solid);
+        int sandLayers = (int) Math.min(grid.nz(), Math.round(tank.sandDepthM() / cellSizeM));
+        IntStream.range(0, grid.nz()).parallel().forEach(k -> fillLayer(grid, k < sandLayers, rocks, solid, k));
+        return new Voxels(grid, solid, sandLayers);
     }
 
     private static int cells(double lengthM, double cellSizeM) {
         return Math.max(1, (int) Math.round(lengthM / cellSizeM));
     }
 
-    private static void fillLayer(Grid grid, Tank tank, List<Rock> rocks, boolean[] solid, int k) {
-        boolean sand = sandy(grid, tank, k);
+    private static void fillLayer(Grid grid, boolean sand, List<Rock> rocks, boolean[] solid, int k) {
         List<Bounds> bounds = rocks.stream().map(rock -> rock.solid().bounds()).toList();
         for (int j = 0; j < grid.ny(); j++) {
             for (int i = 0; i < grid.nx(); i++) {
@@ -48,17 +49,16 @@ public record Voxels(Grid grid, boolean[] solid) {
         }
     }
 
-    private static boolean sandy(Grid grid, Tank tank, int k) {
-        return k < Math.round(tank.sandDepthM() / grid.cellSizeM());
+    /** Whether a cell, given by its index, is sand; buried rock counts as sand. */
+    public boolean sand(int cell) {
+        return cell < (long) sandLayers * grid.nx() * grid.ny();
     }
 
     /** Solid cells above the sand. */
-    public int rockCells(Tank tank) {
+    public int rockCells() {
         int rock = 0;
-        for (int k = 0; k < grid.nz(); k++) {
-            for (int n = 0; n < grid.nx() * grid.ny() && !sandy(grid, tank, k); n++) {
-                rock += solid[k * grid.nx() * grid.ny() + n] ? 1 : 0;
-            }
+        for (int n = 0; n < solid.length; n++) {
+            rock += solid[n] && !sand(n) ? 1 : 0;
         }
         return rock;
     }

@@ -1,5 +1,7 @@
 package slackwater.field;
 
+import java.util.stream.Stream;
+
 /**
  * The flow averaged over the window, one value a cell in the order of the grid, metres per second.
  * Cells of glass, rock and sand hold 0 and are false in {@code fluid}.
@@ -10,13 +12,18 @@ package slackwater.field;
  * @param meanSpeed mean of |u|: what a coral feels, about 1.4 times the speed of the mean velocity
  * @param rmsSpeed root of the mean of |u|^2
  * @param standardErrorSpeed standard error of meanSpeed, from batch means
+ * @param wallShear mean of the walls' shear stress rho u_tau^2, whatever its direction, where water touches glass, rock
+ *     or sand, pascals; 0 elsewhere
+ * @param rmsWallShear root of the mean of its square, pascals
  */
 public record FlowStatistics(Grid grid, boolean[] fluid, float[] meanU, float[] meanV, float[] meanW,
-                             float[] meanSpeed, float[] rmsSpeed, float[] standardErrorSpeed) {
+                             float[] meanSpeed, float[] rmsSpeed, float[] standardErrorSpeed,
+                             float[] wallShear, float[] rmsWallShear) {
     public FlowStatistics {
         int cells = grid.cells();
-        if (fluid.length != cells || meanU.length != cells || meanV.length != cells || meanW.length != cells
-                || meanSpeed.length != cells || rmsSpeed.length != cells || standardErrorSpeed.length != cells) {
+        Stream<float[]> arrays = Stream.of(meanU, meanV, meanW, meanSpeed, rmsSpeed, standardErrorSpeed, wallShear,
+                rmsWallShear);
+        if (fluid.length != cells || arrays.anyMatch(array -> array.length != cells)) {
             throw new IllegalArgumentException("every array must hold one value for each of the " + cells + " cells");
         }
     }

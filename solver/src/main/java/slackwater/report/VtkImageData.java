@@ -12,9 +12,9 @@ import slackwater.field.FlowStatistics;
 import slackwater.field.Grid;
 
 /**
- * The field as VTK XML ImageData (VTK file formats, "XML file formats", serial image data): cell data in metres and
- * metres per second, each array as base64 of a 64-bit byte count and little-endian values. Written as a stream: memory
- * does not grow with the grid.
+ * The field as VTK XML ImageData (VTK file formats, "XML file formats", serial image data): cell data in metres,
+ * metres per second and pascals, each array as base64 of a 64-bit byte count and little-endian values. Written as a
+ * stream: memory does not grow with the grid.
  */
 public final class VtkImageData {
     private static final int CHUNK_BYTES = 3 * 4096;
@@ -37,6 +37,8 @@ public final class VtkImageData {
                 buffer.putFloat(flow.meanU()[cell]).putFloat(flow.meanV()[cell]).putFloat(flow.meanW()[cell]));
         array(out, "mean_speed", "Float32", 4, grid.cells(), (buffer, cell) -> buffer.putFloat(flow.meanSpeed()[cell]));
         array(out, "rms_speed", "Float32", 4, grid.cells(), (buffer, cell) -> buffer.putFloat(flow.rmsSpeed()[cell]));
+        array(out, "wall_shear_Pa", "Float32", 4, grid.cells(),
+                (buffer, cell) -> buffer.putFloat(flow.wallShear()[cell]));
         array(out, "fluid", "UInt8", 1, grid.cells(),
                 (buffer, cell) -> buffer.put((byte) (flow.fluid()[cell] ? 1 : 0)));
         text(out, "</CellData>\n</Piece>\n</ImageData>\n</VTKFile>\n");

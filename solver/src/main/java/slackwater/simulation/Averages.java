@@ -4,6 +4,7 @@ import java.util.Arrays;
 import slackwater.backend.Moments;
 import slackwater.discretisation.Voxels;
 import slackwater.field.FlowStatistics;
+import slackwater.units.LatticeUnits;
 
 /** Sums over the averaging window, in lattice units, one value a cell; allocates only at the start. */
 final class Averages {
@@ -16,6 +17,8 @@ final class Averages {
     private final float[] batchSpeed;
     private final float[] sumBatch;
     private final float[] sumBatchSquare;
+    private final float[] sumStress;
+    private final float[] sumStressSquare;
     private int samples;
     private int batches;
     private int inBatch;
@@ -31,14 +34,17 @@ final class Averages {
         batchSpeed = new float[cells];
         sumBatch = new float[cells];
         sumBatchSquare = new float[cells];
+        sumStress = new float[cells];
+        sumStressSquare = new float[cells];
     }
 
     /** Bytes for a tank of this many cells. */
     static long bytes(long cells) {
-        return cells * 8 * Float.BYTES;
+        return cells * 10 * Float.BYTES;
     }
 
-    void add(Moments moments) {
+    /** One sample: the water, and the shear stress of the walls. */
+    void add(Moments moments, float[] wallStress) {
         for (int n = 0; n < sumU.length; n++) {
             float u = moments.ux()[n];
             float v = moments.uy()[n];
@@ -50,6 +56,8 @@ final class Averages {
             sumW[n] += w;
             sumSquare[n] += square;
             batchSpeed[n] += speed;
+            sumStress[n] += wallStress[n];
+            sumStressSquare[n] += wallStress[n] * wallStress[n];
         }
         samples++;
         inBatch++;
@@ -67,19 +75,23 @@ final class Averages {
         batches++;
     }
 
-    /** The averages in SI, with the speed of one cell a step in m/s. */
-    FlowStatistics statistics(double speedMPerS) {
+    /** The averages in SI. */
+    FlowStatistics statistics(LatticeUnits units) {
+        double speedMPerS = units.speedMPerS();
         float perSample = (float) (speedMPerS / samples);
         float[] rms = new float[sumU.length];
         float[] error = new float[sumU.length];
+        float[] rmsStress = new float[sumU.length];
         for (int n = 0; n < rms.length; n++) {
             rms[n] = (float) (Math.sqrt(sumSquare[n] / samples) * speedMPerS);
             double mean = sumBatch[n] / batches;
             double variance = Math.max(0, sumBatchSquare[n] / batches - mean * mean) * batches / (batches - 1);
+            rmsStress[n] = (float) (Math.sqrt(sumStressSquare[n] / samples) * units.stressPa());
             error[n] = (float) (Math.sqrt(variance / batches) * speedMPerS);
         }
         return new FlowStatistics(voxels.grid(), voxels.fluid(), scaled(sumU, perSample), scaled(sumV, perSample),
-                scaled(sumW, perSample), scaled(sumSpeed, perSample), rms, error);
+                scaled(sumW, perSample), scaled(sumSpeed, perSample), rms, error,
+                scaled(sumStress, (float) (units.stressPa() / samples)), rmsStress);
     }
 
     private static float[] scaled(float[] sum, float factor) {

@@ -35,6 +35,7 @@ public final class Simulator {
     private final Progress progress;
     private final FlowSolver solver;
     private final Moments moments;
+    private final float[] wallStress;
     private final List<ProbeRecord> probes = new ArrayList<>();
     private final Averages averages;
     private final List<Double> spinUp = new ArrayList<>();
@@ -51,6 +52,7 @@ public final class Simulator {
         this.progress = progress;
         this.solver = solver;
         this.moments = new Moments(discretisation.problem().cells());
+        this.wallStress = new float[moments.cells()];
         this.averages = new Averages(discretisation.voxels());
         watched.forEach(probe -> probes.add(
                 new ProbeRecord(probe, discretisation.voxels().grid(), plan.samplesPerBatch())));
@@ -66,7 +68,7 @@ public final class Simulator {
 
     /** Bytes that a run on this many cells needs beside the populations. */
     public static long bytes(long cells) {
-        return Averages.bytes(cells) + 4 * Float.BYTES * cells;
+        return Averages.bytes(cells) + 5 * Float.BYTES * cells;
     }
 
     /** Steps of the shortest and of the longest run that a plan allows. */
@@ -103,7 +105,8 @@ public final class Simulator {
             }
             sum += last.meanSpeed();
             if (averaging) {
-                averages.add(moments);
+                solver.readWallStress(wallStress);
+                averages.add(moments, wallStress);
                 probes.forEach(probe -> probe.add(moments, discretisation.units().speedMPerS()));
             }
             report(sample + 1);
@@ -157,7 +160,7 @@ public final class Simulator {
         RunQuality quality = new RunQuality(settled, remark(settled), spinUp.size() * plan.batchS(), averagedS,
                 plan.timeStepS(), solver.step(), greatestMach, drift, rate, wallS());
         List<ProbeSeries> series = probes.stream().map(probe -> probe.series(plan.sampleS())).toList();
-        var statistics = averages.statistics(discretisation.units().speedMPerS());
+        var statistics = averages.statistics(discretisation.units());
         return settled ? new RunOutcome.Completed(statistics, series, quality)
                 : new RunOutcome.NotSettled(statistics, series, quality);
     }

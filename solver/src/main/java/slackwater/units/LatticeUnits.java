@@ -23,6 +23,11 @@ public record LatticeUnits(double cellSizeM, double timeStepS, double densityKgP
         return forceN * timeStepS * timeStepS / (densityKgPerM3 * Math.pow(cellSizeM, 4));
     }
 
+    /** Pascals of a lattice stress of 1. */
+    public double stressPa() {
+        return densityKgPerM3 * speedMPerS() * speedMPerS();
+    }
+
     /** Volume flow, m3/s to cells a step. */
     public double flow(double flowM3PerS) {
         return flowM3PerS * timeStepS / Math.pow(cellSizeM, 3);

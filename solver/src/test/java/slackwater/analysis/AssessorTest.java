@@ -131,7 +131,7 @@ class AssessorTest {
         float[] none = new float[grid.cells()];
         Assessment one = Assessor.assess(MadeUpTank.with(scenario, List.of()), flow, List.of(), MadeUpTank.SETTLED);
         Assessment two = Assessor.assess(MadeUpTank.with(scenario, List.of()), new FlowStatistics(grid, fluid, none,
-                none, none, mirrored[0], mirrored[1], mirrored[2]), List.of(), MadeUpTank.SETTLED);
+                none, none, mirrored[0], mirrored[1], mirrored[2], none, none), List.of(), MadeUpTank.SETTLED);
         assertEquals(one.histogram(), two.histogram());
         assertEquals(one.stillWater().volumeM3(), two.stillWater().volumeM3(), 1e-12);
         assertEquals(one.stillWater().regions().size(), two.stillWater().regions().size());
@@ -208,6 +208,6 @@ class AssessorTest {
         float[] speeds = new float[grid.cells()];
         Arrays.fill(speeds, speed);
         float[] none = new float[grid.cells()];
-        return new FlowStatistics(grid, fluid, speeds, none, none, speeds, speeds, none);
+        return new FlowStatistics(grid, fluid, speeds, none, none, speeds, speeds, none, none, none);
     }
 }

@@ -104,7 +104,8 @@ class StillWaterTest {
         float[] none = new float[grid.cells()];
         Scenario scenario = new Scenario("boxes", MadeUpTank.TANK, rocks, List.of(), Optional.empty(),
                 Optional.empty(), List.of());
-        return new StillWaterSearch(new FlowStatistics(grid, fluid, none, none, none, mean, rms, error),
+        return new StillWaterSearch(new FlowStatistics(grid, fluid, none, none, none, mean, rms, error,
+                none, none),
                 new Places(scenario)).find();
     }
 

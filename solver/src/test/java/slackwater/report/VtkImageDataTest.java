@@ -40,7 +40,8 @@ class VtkImageDataTest {
             print(*names)
             n = int(sys.argv[2])
             print(*cells.GetArray('mean_velocity').GetTuple3(n), cells.GetArray('mean_speed').GetTuple1(n),
-                  cells.GetArray('rms_speed').GetTuple1(n), cells.GetArray('fluid').GetTuple1(n))
+                  cells.GetArray('rms_speed').GetTuple1(n), cells.GetArray('wall_shear_Pa').GetTuple1(n),
+                  cells.GetArray('fluid').GetTuple1(n))
             """;
     private final FlowStatistics flow = MadeUpTank.flow(MadeUpTank.scenario(), 0.02);
     private final Grid grid = flow.grid();
@@ -58,6 +59,7 @@ class VtkImageDataTest {
         ByteBuffer velocity = array(document, "mean_velocity", 12);
         ByteBuffer speed = array(document, "mean_speed", 4);
         ByteBuffer rms = array(document, "rms_speed", 4);
+        ByteBuffer shear = array(document, "wall_shear_Pa", 4);
         ByteBuffer fluid = array(document, "fluid", 1);
         for (int cell = 0; cell < grid.cells(); cell++) {
             assertEquals(flow.meanU()[cell], velocity.getFloat());
@@ -65,6 +67,7 @@ class VtkImageDataTest {
             assertEquals(flow.meanW()[cell], velocity.getFloat());
             assertEquals(flow.meanSpeed()[cell], speed.getFloat());
             assertEquals(flow.rmsSpeed()[cell], rms.getFloat());
+            assertEquals(flow.wallShear()[cell], shear.getFloat());
             assertEquals(flow.fluid()[cell] ? 1 : 0, fluid.get());
         }
     }
@@ -81,9 +84,9 @@ class VtkImageDataTest {
         int cell = grid.index(20, 12, 18);
         String[] lines = run(python.get(0), "-c", SCRIPT, file.toString(), Integer.toString(cell)).split("\n");
         assertArrayEquals(new double[] {61, 26, 25, 0, 0, 0, 0.02, 0.02, 0.02, grid.cells()}, numbers(lines[0]), 1e-9);
-        assertEquals("mean_velocity mean_speed rms_speed fluid", lines[1]);
+        assertEquals("mean_velocity mean_speed rms_speed wall_shear_Pa fluid", lines[1]);
         assertArrayEquals(new double[] {flow.meanU()[cell], flow.meanV()[cell], flow.meanW()[cell],
-            flow.meanSpeed()[cell], flow.rmsSpeed()[cell], 1}, numbers(lines[2]), 1e-7);
+            flow.meanSpeed()[cell], flow.rmsSpeed()[cell], flow.wallShear()[cell], 1}, numbers(lines[2]), 1e-7);
     }
 
     private static ByteBuffer array(Document document, String name, int bytesPerCell) {
