@@ -2,7 +2,7 @@ package slackwater.backend;
 
 import slackwater.lattice.VelocitySet;
 
-/** The second-order equilibrium of D3Q19. Source: [Qian1992]. */
+/** The second-order equilibrium of D3Q27. Source: [Qian1992]. */
 public final class Equilibrium {
     private Equilibrium() {
     }

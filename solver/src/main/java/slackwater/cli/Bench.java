@@ -14,7 +14,7 @@ import picocli.CommandLine.Spec;
 import slackwater.backend.FlowSolver;
 import slackwater.backend.Moments;
 import slackwater.backend.cpu.CpuBackend;
-import slackwater.lattice.CollisionOperator.RecursiveRegularised;
+import slackwater.lattice.CollisionOperator.Bgk;
 import slackwater.lattice.Faces;
 import slackwater.lattice.LatticeProblem;
 import slackwater.lattice.VelocitySet;
@@ -84,7 +84,7 @@ final class Bench implements Callable<Integer> {
             stirred.ux()[n] = (float) (0.03 * random.nextGaussian());
         }
         LatticeProblem problem = new LatticeProblem(size[0], size[1], size[2], solid, Faces.tank(),
-                new RecursiveRegularised(0.50005, 0.1), List.of(), List.of(), 1);
+                new Bgk(0.50005, 0.2), List.of(), List.of(), 1);
         try (FlowSolver solver = new CpuBackend(threads).solver(problem)) {
             solver.initialise(stirred);
             solver.advance(2 * STEPS);

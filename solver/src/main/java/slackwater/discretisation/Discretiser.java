@@ -6,7 +6,7 @@ import slackwater.field.Grid;
 import slackwater.field.UnfitGrid;
 import slackwater.geometry.Vec3;
 import slackwater.lattice.BodyForce;
-import slackwater.lattice.CollisionOperator.RecursiveRegularised;
+import slackwater.lattice.CollisionOperator.Bgk;
 import slackwater.lattice.Faces;
 import slackwater.lattice.LatticeProblem;
 import slackwater.lattice.MassSource;
@@ -23,9 +23,9 @@ import slackwater.units.Seawater;
 public final class Discretiser {
     /** Speed of the fastest jet in cells a step: Mach 0.17. */
     private static final double LATTICE_SPEED = 0.1;
-    private static final double SMAGORINSKY = 0.1;
+    private static final double SMAGORINSKY = 0.2;
     /** r.m.s. of the random part of a jet's force, as a share of the force. */
-    private static final double FLUCTUATION = 0.1;
+    private static final double FLUCTUATION = 0.3;
     /** A tank without any jet still needs a step: that of a jet this fast, m/s. */
     private static final double LEAST_SPEED_M_PER_S = 0.05;
     private static final double SHORTEST_TURN_S = 2;
@@ -58,7 +58,7 @@ public final class Discretiser {
         double tau = 0.5 + 3 * units.viscosity(Seawater.KINEMATIC_VISCOSITY_M2_PER_S);
         Grid grid = voxels.grid();
         LatticeProblem problem = new LatticeProblem(grid.nx(), grid.ny(), grid.nz(), voxels.solid(),
-                Roughness.of(scenario.tank(), voxels), Faces.tank(), new RecursiveRegularised(tau, SMAGORINSKY),
+                Roughness.of(scenario.tank(), voxels), Faces.tank(), new Bgk(tau, SMAGORINSKY),
                 forces(jets, voxels, units), massSources(scenario, voxels, units), seed);
         return new Discretisation(voxels, units, plan, problem);
     }

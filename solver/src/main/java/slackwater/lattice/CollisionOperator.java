@@ -17,16 +17,6 @@ public sealed interface CollisionOperator {
         }
     }
 
-    /**
-     * Recursive regularised: the non-equilibrium is rebuilt from its second moments, third order by recursion, on the
-     * third-order Hermite polynomials that D3Q19 carries. Source: [Malaspinas2015], [Jacob2018].
-     */
-    record RecursiveRegularised(double relaxationTime, double smagorinsky) implements CollisionOperator {
-        public RecursiveRegularised {
-            requireSane(relaxationTime, smagorinsky);
-        }
-    }
-
     private static void requireSane(double relaxationTime, double smagorinsky) {
         if (!(relaxationTime > 0.5)) {
             throw new IllegalArgumentException("relaxation time " + relaxationTime + " must be above 1/2");

@@ -13,7 +13,8 @@ import slackwater.lattice.BoundaryCondition.LogLaw;
 public record WallFriction(double viscosity) {
     /** Height of the cell's centre above the wall. */
     public static final double DISTANCE = 0.5;
-    private static final double KARMAN = 0.41;
+    /** The constant kappa of the law of the wall. */
+    public static final double KARMAN = 0.41;
     private static final double INTERCEPT = 5.2;
     private static final int BISECTIONS = 60;
 

@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import slackwater.backend.cpu.CpuBackend;
 import slackwater.lattice.BodyForce;
-import slackwater.lattice.CollisionOperator.RecursiveRegularised;
+import slackwater.lattice.CollisionOperator.Bgk;
 import slackwater.lattice.Faces;
 import slackwater.lattice.LatticeProblem;
 import slackwater.lattice.MassSource;
@@ -39,7 +39,7 @@ class KicksTest {
 
     private static LatticeProblem periodicBox(List<BodyForce> forces, List<MassSource> sources) {
         return new LatticeProblem(N, N, N, new boolean[N * N * N], Faces.periodic(),
-                new RecursiveRegularised(0.501, 0.1), forces, sources, 9);
+                new Bgk(0.501, 0.1), forces, sources, 9);
     }
 
     /** With no wall to take it up, momentum grows by the thrust each step, whatever the random part does. */
@@ -90,7 +90,7 @@ class KicksTest {
             solid[n] = n % 7 == 0;
         }
         LatticeProblem still = new LatticeProblem(N, N, N, solid, Faces.tank(),
-                new RecursiveRegularised(0.5001, 0.1), List.of(), List.of(), 1);
+                new Bgk(0.5001, 0.1), List.of(), List.of(), 1);
         Moments moments = new Moments(still.cells());
         try (FlowSolver solver = new CpuBackend(2).solver(still)) {
             solver.advance(STEPS);

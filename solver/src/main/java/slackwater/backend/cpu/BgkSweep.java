@@ -1,55 +1,181 @@
 package slackwater.backend.cpu;
 
+import static jdk.incubator.vector.FloatVector.fromArray;
+
 import jdk.incubator.vector.FloatVector;
 import jdk.incubator.vector.VectorSpecies;
 import slackwater.lattice.CollisionOperator.Bgk;
 
-/** Single-relaxation-time collision with the Smagorinsky eddy viscosity, a vector of cells at a time. */
+/**
+ * Single-relaxation-time collision with an eddy viscosity, a vector of cells at a time. Populations come in opposite
+ * pairs: their sum carries the even moments, their difference the odd ones. With e = rho u u the equilibrium of a pair is
+ * w (rho - 1.5 tr e + 4.5 c.e.c) +- 3 w c.j, with w = 2/27, 1/54 and 1/216. The work is cut into a few methods over some
+ * hundred cells, with the moments kept between them: one method for all is more than the just-in-time compiler takes.
+ * One object for each thread.
+ */
 final class BgkSweep implements Sweep {
     private static final VectorSpecies<Float> SPECIES = FloatVector.SPECIES_PREFERRED;
+    /** So many cells that their populations and moments stay in the nearest cache. */
+    private static final int PORTION = 256;
 
     private final float tau;
-    private final float eddy;
+    private final float[] eddy;
+    private final float[] common = row();
+    private final float[] jx = row();
+    private final float[] jy = row();
+    private final float[] jz = row();
+    private final float[] exx = row();
+    private final float[] eyy = row();
+    private final float[] ezz = row();
+    private final float[] exy = row();
+    private final float[] exz = row();
+    private final float[] eyz = row();
+    private final float[] omega = row();
 
-    BgkSweep(Bgk operator) {
+    /** @param eddy 18 sqrt(2) l^2 of every cell, for its mixing length l, in the array's layout */
+    BgkSweep(Bgk operator, float[] eddy) {
         tau = (float) operator.relaxationTime();
-        eddy = (float) (18 * Math.sqrt(2) * operator.smagorinsky() * operator.smagorinsky());
+        this.eddy = eddy;
+    }
+
+    private static float[] row() {
+        return new float[PORTION + SPECIES.length()];
     }
 
     @Override
     public void collide(float[] f, int[] b, int from, int to) {
-        int step = SPECIES.length();
-        for (int x = from; x < to; x += step) {
-            FloatVector f0 = load(f, b[0] + x);
-            FloatVector f1 = load(f, b[1] + x);
-            FloatVector f2 = load(f, b[2] + x);
-            FloatVector f3 = load(f, b[3] + x);
-            FloatVector f4 = load(f, b[4] + x);
-            FloatVector f5 = load(f, b[5] + x);
-            FloatVector f6 = load(f, b[6] + x);
-            FloatVector f7 = load(f, b[7] + x);
-            FloatVector f8 = load(f, b[8] + x);
-            FloatVector f9 = load(f, b[9] + x);
-            FloatVector f10 = load(f, b[10] + x);
-            FloatVector f11 = load(f, b[11] + x);
-            FloatVector f12 = load(f, b[12] + x);
-            FloatVector f13 = load(f, b[13] + x);
-            FloatVector f14 = load(f, b[14] + x);
-            FloatVector f15 = load(f, b[15] + x);
-            FloatVector f16 = load(f, b[16] + x);
-            FloatVector f17 = load(f, b[17] + x);
-            FloatVector f18 = load(f, b[18] + x);
+        for (int x = from; x < to; x += PORTION) {
+            int end = Math.min(x + PORTION, to);
+            moments(f, b, x, end);
+            relaxFaces(f, b, x, end);
+            relaxEdges(f, b, x, end);
+            relaxCorners(f, b, x, end);
+        }
+    }
 
-            FloatVector xy = f7.add(f8).add(f13).add(f14);
-            FloatVector xz = f9.add(f10).add(f15).add(f16);
-            FloatVector yz = f11.add(f12).add(f17).add(f18);
-            FloatVector sxx = f1.add(f2).add(xy).add(xz);
-            FloatVector syy = f3.add(f4).add(xy).add(yz);
-            FloatVector szz = f5.add(f6).add(xz).add(yz);
-            FloatVector rho = f0.add(sxx).add(f3).add(f4).add(yz).add(f5).add(f6);
-            FloatVector jx = f1.sub(f2).add(f7).sub(f8).add(f9).sub(f10).add(f13).sub(f14).add(f15).sub(f16);
-            FloatVector jy = f3.sub(f4).add(f7).sub(f8).add(f11).sub(f12).sub(f13).add(f14).add(f17).sub(f18);
-            FloatVector jz = f5.sub(f6).add(f9).sub(f10).add(f11).sub(f12).sub(f15).add(f16).sub(f17).add(f18);
+    /** Density, momentum, rho u u (with its factors) and relaxation rate of some cells. */
+    private void moments(float[] f, int[] b, int from, int to) {
+        int step = SPECIES.length();
+        for (int n = 0, x = from; x < to; n += step, x += step) {
+            FloatVector p = fromArray(SPECIES, f, b[1] + x);
+            FloatVector m = fromArray(SPECIES, f, b[2] + x);
+            FloatVector sxx = p.add(m);
+            FloatVector jx = p.sub(m);
+            p = fromArray(SPECIES, f, b[3] + x);
+            m = fromArray(SPECIES, f, b[4] + x);
+            FloatVector syy = p.add(m);
+            FloatVector jy = p.sub(m);
+            p = fromArray(SPECIES, f, b[5] + x);
+            m = fromArray(SPECIES, f, b[6] + x);
+            FloatVector szz = p.add(m);
+            FloatVector jz = p.sub(m);
+            FloatVector rho = fromArray(SPECIES, f, b[0] + x).add(sxx).add(syy).add(szz);
+            p = fromArray(SPECIES, f, b[7] + x);
+            m = fromArray(SPECIES, f, b[8] + x);
+            FloatVector even = p.add(m);
+            FloatVector odd = p.sub(m);
+            FloatVector sxy = even;
+            FloatVector both = even;
+            jx = jx.add(odd);
+            jy = jy.add(odd);
+            p = fromArray(SPECIES, f, b[13] + x);
+            m = fromArray(SPECIES, f, b[14] + x);
+            even = p.add(m);
+            odd = p.sub(m);
+            sxy = sxy.sub(even);
+            both = both.add(even);
+            jx = jx.add(odd);
+            jy = jy.sub(odd);
+            sxx = sxx.add(both);
+            syy = syy.add(both);
+            rho = rho.add(both);
+            p = fromArray(SPECIES, f, b[9] + x);
+            m = fromArray(SPECIES, f, b[10] + x);
+            even = p.add(m);
+            odd = p.sub(m);
+            FloatVector sxz = even;
+            both = even;
+            jx = jx.add(odd);
+            jz = jz.add(odd);
+            p = fromArray(SPECIES, f, b[15] + x);
+            m = fromArray(SPECIES, f, b[16] + x);
+            even = p.add(m);
+            odd = p.sub(m);
+            sxz = sxz.sub(even);
+            both = both.add(even);
+            jx = jx.add(odd);
+            jz = jz.sub(odd);
+            sxx = sxx.add(both);
+            szz = szz.add(both);
+            rho = rho.add(both);
+            p = fromArray(SPECIES, f, b[11] + x);
+            m = fromArray(SPECIES, f, b[12] + x);
+            even = p.add(m);
+            odd = p.sub(m);
+            FloatVector syz = even;
+            both = even;
+            jy = jy.add(odd);
+            jz = jz.add(odd);
+            p = fromArray(SPECIES, f, b[17] + x);
+            m = fromArray(SPECIES, f, b[18] + x);
+            even = p.add(m);
+            odd = p.sub(m);
+            syz = syz.sub(even);
+            both = both.add(even);
+            jy = jy.add(odd);
+            jz = jz.sub(odd);
+            syy = syy.add(both);
+            szz = szz.add(both);
+            rho = rho.add(both);
+            p = fromArray(SPECIES, f, b[19] + x);
+            m = fromArray(SPECIES, f, b[20] + x);
+            even = p.add(m);
+            odd = p.sub(m);
+            both = even;
+            sxy = sxy.add(even);
+            sxz = sxz.add(even);
+            syz = syz.add(even);
+            jx = jx.add(odd);
+            jy = jy.add(odd);
+            jz = jz.add(odd);
+            p = fromArray(SPECIES, f, b[21] + x);
+            m = fromArray(SPECIES, f, b[22] + x);
+            even = p.add(m);
+            odd = p.sub(m);
+            both = both.add(even);
+            sxy = sxy.add(even);
+            sxz = sxz.sub(even);
+            syz = syz.sub(even);
+            jx = jx.add(odd);
+            jy = jy.add(odd);
+            jz = jz.sub(odd);
+            p = fromArray(SPECIES, f, b[23] + x);
+            m = fromArray(SPECIES, f, b[24] + x);
+            even = p.add(m);
+            odd = p.sub(m);
+            both = both.add(even);
+            sxy = sxy.sub(even);
+            sxz = sxz.add(even);
+            syz = syz.sub(even);
+            jx = jx.add(odd);
+            jy = jy.sub(odd);
+            jz = jz.add(odd);
+            p = fromArray(SPECIES, f, b[25] + x);
+            m = fromArray(SPECIES, f, b[26] + x);
+            even = p.add(m);
+            odd = p.sub(m);
+            both = both.add(even);
+            sxy = sxy.sub(even);
+            sxz = sxz.sub(even);
+            syz = syz.add(even);
+            jx = jx.sub(odd);
+            jy = jy.add(odd);
+            jz = jz.add(odd);
+            sxx = sxx.add(both);
+            syy = syy.add(both);
+            szz = szz.add(both);
+            rho = rho.add(both);
+
             FloatVector inverse = FloatVector.broadcast(SPECIES, 1f).div(rho.add(1f));
             FloatVector third = rho.mul(1f / 3);
             FloatVector exx = jx.mul(jx).mul(inverse);
@@ -58,77 +184,155 @@ final class BgkSweep implements Sweep {
             FloatVector exy = jx.mul(jy).mul(inverse);
             FloatVector exz = jx.mul(jz).mul(inverse);
             FloatVector eyz = jy.mul(jz).mul(inverse);
-
-            FloatVector n = sxx.sub(third).sub(exx);
-            FloatVector normal = n.mul(n);
-            n = syy.sub(third).sub(eyy);
-            normal = normal.add(n.mul(n));
-            n = szz.sub(third).sub(ezz);
-            normal = normal.add(n.mul(n));
-            n = f7.add(f8).sub(f13).sub(f14).sub(exy);
-            FloatVector shear = n.mul(n);
-            n = f9.add(f10).sub(f15).sub(f16).sub(exz);
-            shear = shear.add(n.mul(n));
-            n = f11.add(f12).sub(f17).sub(f18).sub(eyz);
-            shear = shear.add(n.mul(n));
-            FloatVector contraction = normal.add(shear).add(shear);
-            FloatVector effective = contraction.sqrt().mul(inverse).mul(eddy).add(tau * tau).sqrt().add(tau).mul(0.5f);
-            FloatVector omega = FloatVector.broadcast(SPECIES, 1f).div(effective);
-
-            FloatVector common = rho.sub(exx.add(eyy).add(ezz).mul(1.5f));
-            f0.add(omega.mul(common.mul(1f / 3).sub(f0))).intoArray(f, b[0] + x);
-            exx = exx.mul(4.5f);
-            eyy = eyy.mul(4.5f);
-            ezz = ezz.mul(4.5f);
-            FloatVector even = common.add(exx).mul(1f / 18);
-            FloatVector odd = jx.mul(1f / 6);
-            f1.add(omega.mul(even.add(odd).sub(f1))).intoArray(f, b[2] + x);
-            f2.add(omega.mul(even.sub(odd).sub(f2))).intoArray(f, b[1] + x);
-            even = common.add(eyy).mul(1f / 18);
-            odd = jy.mul(1f / 6);
-            f3.add(omega.mul(even.add(odd).sub(f3))).intoArray(f, b[4] + x);
-            f4.add(omega.mul(even.sub(odd).sub(f4))).intoArray(f, b[3] + x);
-            even = common.add(ezz).mul(1f / 18);
-            odd = jz.mul(1f / 6);
-            f5.add(omega.mul(even.add(odd).sub(f5))).intoArray(f, b[6] + x);
-            f6.add(omega.mul(even.sub(odd).sub(f6))).intoArray(f, b[5] + x);
-            jx = jx.mul(1f / 12);
-            jy = jy.mul(1f / 12);
-            jz = jz.mul(1f / 12);
-            FloatVector both = common.add(exx).add(eyy).mul(1f / 36);
-            exy = exy.mul(0.25f);
-            even = both.add(exy);
-            odd = jx.add(jy);
-            f7.add(omega.mul(even.add(odd).sub(f7))).intoArray(f, b[8] + x);
-            f8.add(omega.mul(even.sub(odd).sub(f8))).intoArray(f, b[7] + x);
-            even = both.sub(exy);
-            odd = jx.sub(jy);
-            f13.add(omega.mul(even.add(odd).sub(f13))).intoArray(f, b[14] + x);
-            f14.add(omega.mul(even.sub(odd).sub(f14))).intoArray(f, b[13] + x);
-            both = common.add(exx).add(ezz).mul(1f / 36);
-            exz = exz.mul(0.25f);
-            even = both.add(exz);
-            odd = jx.add(jz);
-            f9.add(omega.mul(even.add(odd).sub(f9))).intoArray(f, b[10] + x);
-            f10.add(omega.mul(even.sub(odd).sub(f10))).intoArray(f, b[9] + x);
-            even = both.sub(exz);
-            odd = jx.sub(jz);
-            f15.add(omega.mul(even.add(odd).sub(f15))).intoArray(f, b[16] + x);
-            f16.add(omega.mul(even.sub(odd).sub(f16))).intoArray(f, b[15] + x);
-            both = common.add(eyy).add(ezz).mul(1f / 36);
-            eyz = eyz.mul(0.25f);
-            even = both.add(eyz);
-            odd = jy.add(jz);
-            f11.add(omega.mul(even.add(odd).sub(f11))).intoArray(f, b[12] + x);
-            f12.add(omega.mul(even.sub(odd).sub(f12))).intoArray(f, b[11] + x);
-            even = both.sub(eyz);
-            odd = jy.sub(jz);
-            f17.add(omega.mul(even.add(odd).sub(f17))).intoArray(f, b[18] + x);
-            f18.add(omega.mul(even.sub(odd).sub(f18))).intoArray(f, b[17] + x);
+            sxx = sxx.sub(third).sub(exx);
+            syy = syy.sub(third).sub(eyy);
+            szz = szz.sub(third).sub(ezz);
+            sxy = sxy.sub(exy);
+            sxz = sxz.sub(exz);
+            syz = syz.sub(eyz);
+            FloatVector shear = sxy.mul(sxy).add(sxz.mul(sxz)).add(syz.mul(syz));
+            FloatVector contraction = sxx.mul(sxx).add(syy.mul(syy)).add(szz.mul(szz)).add(shear).add(shear);
+            FloatVector effective = contraction.sqrt().mul(inverse).mul(fromArray(SPECIES, eddy, x)).add(tau * tau).sqrt().add(tau);
+            FloatVector.broadcast(SPECIES, 2f).div(effective).intoArray(omega, n);
+            rho.sub(exx.add(eyy).add(ezz).mul(1.5f)).intoArray(common, n);
+            jx.intoArray(this.jx, n);
+            jy.intoArray(this.jy, n);
+            jz.intoArray(this.jz, n);
+            exx.mul(4.5f).intoArray(this.exx, n);
+            eyy.mul(4.5f).intoArray(this.eyy, n);
+            ezz.mul(4.5f).intoArray(this.ezz, n);
+            exy.mul(9f).intoArray(this.exy, n);
+            exz.mul(9f).intoArray(this.exz, n);
+            eyz.mul(9f).intoArray(this.eyz, n);
         }
     }
 
-    private static FloatVector load(float[] f, int at) {
-        return FloatVector.fromArray(SPECIES, f, at);
+    private void relaxFaces(float[] f, int[] b, int from, int to) {
+        int step = SPECIES.length();
+        for (int n = 0, x = from; x < to; n += step, x += step) {
+            FloatVector common = fromArray(SPECIES, this.common, n);
+            FloatVector exx = fromArray(SPECIES, this.exx, n);
+            FloatVector eyy = fromArray(SPECIES, this.eyy, n);
+            FloatVector ezz = fromArray(SPECIES, this.ezz, n);
+            FloatVector jx = fromArray(SPECIES, this.jx, n);
+            FloatVector jy = fromArray(SPECIES, this.jy, n);
+            FloatVector jz = fromArray(SPECIES, this.jz, n);
+            FloatVector omega = fromArray(SPECIES, this.omega, n);
+            FloatVector r = fromArray(SPECIES, f, b[0] + x);
+            r.add(omega.mul(common.mul(8f / 27).sub(r))).intoArray(f, b[0] + x);
+            FloatVector even = common.add(exx).mul(2f / 27);
+            FloatVector odd = jx.mul(2f / 9);
+            FloatVector p = fromArray(SPECIES, f, b[1] + x);
+            FloatVector m = fromArray(SPECIES, f, b[2] + x);
+            p.add(omega.mul(even.add(odd).sub(p))).intoArray(f, b[2] + x);
+            m.add(omega.mul(even.sub(odd).sub(m))).intoArray(f, b[1] + x);
+            even = common.add(eyy).mul(2f / 27);
+            odd = jy.mul(2f / 9);
+            p = fromArray(SPECIES, f, b[3] + x);
+            m = fromArray(SPECIES, f, b[4] + x);
+            p.add(omega.mul(even.add(odd).sub(p))).intoArray(f, b[4] + x);
+            m.add(omega.mul(even.sub(odd).sub(m))).intoArray(f, b[3] + x);
+            even = common.add(ezz).mul(2f / 27);
+            odd = jz.mul(2f / 9);
+            p = fromArray(SPECIES, f, b[5] + x);
+            m = fromArray(SPECIES, f, b[6] + x);
+            p.add(omega.mul(even.add(odd).sub(p))).intoArray(f, b[6] + x);
+            m.add(omega.mul(even.sub(odd).sub(m))).intoArray(f, b[5] + x);
+        }
+    }
+
+    private void relaxEdges(float[] f, int[] b, int from, int to) {
+        int step = SPECIES.length();
+        for (int n = 0, x = from; x < to; n += step, x += step) {
+            FloatVector common = fromArray(SPECIES, this.common, n).mul(1f / 54);
+            FloatVector exx = fromArray(SPECIES, this.exx, n).mul(1f / 54);
+            FloatVector eyy = fromArray(SPECIES, this.eyy, n).mul(1f / 54);
+            FloatVector ezz = fromArray(SPECIES, this.ezz, n).mul(1f / 54);
+            FloatVector exy = fromArray(SPECIES, this.exy, n).mul(1f / 54);
+            FloatVector exz = fromArray(SPECIES, this.exz, n).mul(1f / 54);
+            FloatVector eyz = fromArray(SPECIES, this.eyz, n).mul(1f / 54);
+            FloatVector jx = fromArray(SPECIES, this.jx, n).mul(1f / 18);
+            FloatVector jy = fromArray(SPECIES, this.jy, n).mul(1f / 18);
+            FloatVector jz = fromArray(SPECIES, this.jz, n).mul(1f / 18);
+            FloatVector omega = fromArray(SPECIES, this.omega, n);
+            FloatVector both = common.add(exx).add(eyy);
+            FloatVector even = both.add(exy);
+            FloatVector odd = jx.add(jy);
+            FloatVector p = fromArray(SPECIES, f, b[7] + x);
+            FloatVector m = fromArray(SPECIES, f, b[8] + x);
+            p.add(omega.mul(even.add(odd).sub(p))).intoArray(f, b[8] + x);
+            m.add(omega.mul(even.sub(odd).sub(m))).intoArray(f, b[7] + x);
+            even = both.sub(exy);
+            odd = jx.sub(jy);
+            p = fromArray(SPECIES, f, b[13] + x);
+            m = fromArray(SPECIES, f, b[14] + x);
+            p.add(omega.mul(even.add(odd).sub(p))).intoArray(f, b[14] + x);
+            m.add(omega.mul(even.sub(odd).sub(m))).intoArray(f, b[13] + x);
+            both = common.add(exx).add(ezz);
+            even = both.add(exz);
+            odd = jx.add(jz);
+            p = fromArray(SPECIES, f, b[9] + x);
+            m = fromArray(SPECIES, f, b[10] + x);
+            p.add(omega.mul(even.add(odd).sub(p))).intoArray(f, b[10] + x);
+            m.add(omega.mul(even.sub(odd).sub(m))).intoArray(f, b[9] + x);
+            even = both.sub(exz);
+            odd = jx.sub(jz);
+            p = fromArray(SPECIES, f, b[15] + x);
+            m = fromArray(SPECIES, f, b[16] + x);
+            p.add(omega.mul(even.add(odd).sub(p))).intoArray(f, b[16] + x);
+            m.add(omega.mul(even.sub(odd).sub(m))).intoArray(f, b[15] + x);
+            both = common.add(eyy).add(ezz);
+            even = both.add(eyz);
+            odd = jy.add(jz);
+            p = fromArray(SPECIES, f, b[11] + x);
+            m = fromArray(SPECIES, f, b[12] + x);
+            p.add(omega.mul(even.add(odd).sub(p))).intoArray(f, b[12] + x);
+            m.add(omega.mul(even.sub(odd).sub(m))).intoArray(f, b[11] + x);
+            even = both.sub(eyz);
+            odd = jy.sub(jz);
+            p = fromArray(SPECIES, f, b[17] + x);
+            m = fromArray(SPECIES, f, b[18] + x);
+            p.add(omega.mul(even.add(odd).sub(p))).intoArray(f, b[18] + x);
+            m.add(omega.mul(even.sub(odd).sub(m))).intoArray(f, b[17] + x);
+        }
+    }
+
+    private void relaxCorners(float[] f, int[] b, int from, int to) {
+        int step = SPECIES.length();
+        for (int n = 0, x = from; x < to; n += step, x += step) {
+            FloatVector both = fromArray(SPECIES, this.common, n).add(fromArray(SPECIES, this.exx, n)).add(fromArray(SPECIES, this.eyy, n)).add(fromArray(SPECIES, this.ezz, n))
+                    .mul(1f / 216);
+            FloatVector exy = fromArray(SPECIES, this.exy, n).mul(1f / 216);
+            FloatVector exz = fromArray(SPECIES, this.exz, n).mul(1f / 216);
+            FloatVector eyz = fromArray(SPECIES, this.eyz, n).mul(1f / 216);
+            FloatVector jx = fromArray(SPECIES, this.jx, n).mul(1f / 72);
+            FloatVector jy = fromArray(SPECIES, this.jy, n).mul(1f / 72);
+            FloatVector jz = fromArray(SPECIES, this.jz, n).mul(1f / 72);
+            FloatVector omega = fromArray(SPECIES, this.omega, n);
+            FloatVector even = both.add(exy).add(exz).add(eyz);
+            FloatVector odd = jx.add(jy).add(jz);
+            FloatVector p = fromArray(SPECIES, f, b[19] + x);
+            FloatVector m = fromArray(SPECIES, f, b[20] + x);
+            p.add(omega.mul(even.add(odd).sub(p))).intoArray(f, b[20] + x);
+            m.add(omega.mul(even.sub(odd).sub(m))).intoArray(f, b[19] + x);
+            even = both.add(exy).sub(exz).sub(eyz);
+            odd = jx.add(jy).sub(jz);
+            p = fromArray(SPECIES, f, b[21] + x);
+            m = fromArray(SPECIES, f, b[22] + x);
+            p.add(omega.mul(even.add(odd).sub(p))).intoArray(f, b[22] + x);
+            m.add(omega.mul(even.sub(odd).sub(m))).intoArray(f, b[21] + x);
+            even = both.sub(exy).add(exz).sub(eyz);
+            odd = jx.sub(jy).add(jz);
+            p = fromArray(SPECIES, f, b[23] + x);
+            m = fromArray(SPECIES, f, b[24] + x);
+            p.add(omega.mul(even.add(odd).sub(p))).intoArray(f, b[24] + x);
+            m.add(omega.mul(even.sub(odd).sub(m))).intoArray(f, b[23] + x);
+            even = both.sub(exy).sub(exz).add(eyz);
+            odd = jy.add(jz).sub(jx);
+            p = fromArray(SPECIES, f, b[25] + x);
+            m = fromArray(SPECIES, f, b[26] + x);
+            p.add(omega.mul(even.add(odd).sub(p))).intoArray(f, b[26] + x);
+            m.add(omega.mul(even.sub(odd).sub(m))).intoArray(f, b[25] + x);
+        }
     }
 }

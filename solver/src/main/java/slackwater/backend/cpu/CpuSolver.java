@@ -1,12 +1,11 @@
 package slackwater.backend.cpu;
 
+import java.util.Arrays;
 import slackwater.backend.Equilibrium;
 import slackwater.backend.FlowSolver;
 import slackwater.backend.Kicks;
 import slackwater.backend.Moments;
-import slackwater.lattice.CollisionOperator;
 import slackwater.lattice.CollisionOperator.Bgk;
-import slackwater.lattice.CollisionOperator.RecursiveRegularised;
 import slackwater.lattice.LatticeProblem;
 import slackwater.lattice.VelocitySet;
 import slackwater.lattice.WallFriction;
@@ -22,7 +21,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     private final WallCells walls;
     private final Links links;
     private final Spans spans;
-    private final Sweep sweep;
+    private final Sweep[] sweeps;
     private final Crew crew;
     private final float[] f;
     private final int[] homes;
@@ -38,9 +37,11 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         this.problem = problem;
         this.layout = new Layout(problem);
         this.walls = new WallCells(WallFriction.of(problem.operator()));
-        this.links = new Links(problem, layout, walls);
+        float[] eddy = new float[layout.stride];
+        this.links = new Links(problem, layout, walls, eddy);
         this.spans = new Spans(problem, layout);
-        this.sweep = sweep(problem.operator());
+        this.sweeps = new Sweep[threads];
+        Arrays.setAll(sweeps, worker -> new BgkSweep((Bgk) problem.operator(), eddy));
         this.f = new float[layout.floats()];
         this.homes = layout.homes(problem);
         this.kicks = new Kicks(problem);
@@ -49,13 +50,6 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
             readBase[1][i] = VelocitySet.opposite(i) * layout.stride - layout.offset(i);
         }
         this.crew = new Crew(threads);
-    }
-
-    private static Sweep sweep(CollisionOperator operator) {
-        if (operator instanceof Bgk bgk) {
-            return new BgkSweep(bgk);
-        }
-        return new RegularisedSweep((RecursiveRegularised) operator);
     }
 
     @Override
@@ -109,7 +103,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         int[] base = readBase[even() ? 0 : 1];
         int last = share(spans.count(), worker + 1);
         for (int block = share(spans.count(), worker); block < last; block++) {
-            sweep.collide(f, base, spans.from(block), spans.to(block));
+            sweeps[worker].collide(f, base, spans.from(block), spans.to(block));
         }
     }
 

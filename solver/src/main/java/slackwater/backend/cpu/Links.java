@@ -2,6 +2,7 @@ package slackwater.backend.cpu;
 
 import java.util.Arrays;
 import slackwater.lattice.LatticeProblem;
+import slackwater.lattice.MixingLength;
 import slackwater.lattice.Streaming;
 import slackwater.lattice.VelocitySet;
 import slackwater.lattice.WallFriction;
@@ -28,8 +29,13 @@ final class Links {
     private float[] gain = new float[16];
     private int movingCount;
 
-    /** Lists the links of a problem and tells the walls of the law of the wall which cells touch them. */
-    Links(LatticeProblem problem, Layout layout, WallCells walls) {
+    /**
+     * Lists the links of a problem and tells the walls of the law of the wall which cells touch them.
+     *
+     * @param eddy filled with 18 sqrt(2) l^2 of every cell, for its mixing length l, in the array's layout
+     */
+    Links(LatticeProblem problem, Layout layout, WallCells walls, float[] eddy) {
+        Arrays.fill(eddy, eddy(problem, false));
         this.problem = problem;
         this.layout = layout;
         this.walls = walls;
@@ -40,7 +46,7 @@ final class Links {
                 for (int i = 0; i < problem.nx(); i++) {
                     if (!problem.solid()[problem.index(i, j, k)] && (onFace(problem, i, j, k)
                             || besideSolid(problem, i, j, k))) {
-                        addLinks(streaming, home, i, j, k);
+                        addLinks(streaming, home, eddy, i, j, k);
                     }
                 }
             }
@@ -68,7 +74,7 @@ final class Links {
         }
     }
 
-    private void addLinks(Streaming streaming, int[] home, int i, int j, int k) {
+    private void addLinks(Streaming streaming, int[] home, float[] eddy, int i, int j, int k) {
         int cell = layout.cell(i, j, k);
         int turned = 0;
         double roughDrag = 0;
@@ -94,8 +100,14 @@ final class Links {
             count++;
         }
         if (turned != 0) {
+            eddy[cell] = eddy(problem, true);
             walls.add(problem.index(i, j, k), cell, turned, roughDrag);
         }
+    }
+
+    private static float eddy(LatticeProblem problem, boolean atWall) {
+        double length = MixingLength.of(problem.operator(), atWall);
+        return (float) (18 * Math.sqrt(2) * length * length);
     }
 
     private void addMoving(double value) {

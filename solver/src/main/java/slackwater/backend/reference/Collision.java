@@ -2,8 +2,6 @@ package slackwater.backend.reference;
 
 import slackwater.backend.Equilibrium;
 import slackwater.lattice.CollisionOperator;
-import slackwater.lattice.CollisionOperator.Bgk;
-import slackwater.lattice.CollisionOperator.RecursiveRegularised;
 import slackwater.lattice.VelocitySet;
 
 /** Relaxation of the populations of one cell, written with tensors as in the papers. */
@@ -18,8 +16,12 @@ final class Collision {
         this.operator = operator;
     }
 
-    /** Replaces the populations (deviations from the weights) of one cell by those after the collision. */
-    void collide(double[] f) {
+    /**
+     * Replaces the populations (deviations from the weights) of one cell by those after the collision.
+     *
+     * @param mixingLength of the eddy viscosity in that cell, in cells
+     */
+    void collide(double[] f, double mixingLength) {
         double deviation = 0;
         u[0] = u[1] = u[2] = 0;
         for (int i = 0; i < VelocitySet.Q; i++) {
@@ -33,13 +35,9 @@ final class Collision {
             u[a] /= density;
         }
         nonEquilibriumStress(f, deviation);
-        double omega = 1 / effectiveRelaxationTime(density);
-        if (operator instanceof Bgk) {
-            for (int i = 0; i < VelocitySet.Q; i++) {
-                f[i] += omega * (Equilibrium.deviation(i, deviation, u[0], u[1], u[2]) - f[i]);
-            }
-        } else if (operator instanceof RecursiveRegularised) {
-            regularise(f, deviation, 1 - omega);
+        double omega = 1 / effectiveRelaxationTime(density, mixingLength);
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            f[i] += omega * (Equilibrium.deviation(i, deviation, u[0], u[1], u[2]) - f[i]);
         }
     }
 
@@ -57,7 +55,7 @@ final class Collision {
     }
 
     /** Relaxation time with the Smagorinsky eddy viscosity, [Hou1996]. */
-    private double effectiveRelaxationTime(double density) {
+    private double effectiveRelaxationTime(double density, double length) {
         double contraction = 0;
         for (double[] row : stress) {
             for (double value : row) {
@@ -65,38 +63,8 @@ final class Collision {
             }
         }
         double tau = operator.relaxationTime();
-        double cs = operator.smagorinsky();
-        return 0.5 * (tau + Math.sqrt(tau * tau + 18 * Math.sqrt(2) * cs * cs * Math.sqrt(contraction) / density));
-    }
-
-    /** f = w (sum of Hermite polynomials to third order), the non-equilibrium part kept by a share. */
-    private void regularise(double[] f, double deviation, double keep) {
-        double density = 1 + deviation;
-        for (int i = 0; i < VelocitySet.Q; i++) {
-            double series = deviation;
-            for (int a = 0; a < 3; a++) {
-                series += c(i, a) / CS2 * density * u[a];
-                for (int b = 0; b < 3; b++) {
-                    double moment = density * u[a] * u[b] + keep * stress[a][b];
-                    series += moment * (c(i, a) * c(i, b) - delta(a, b) * CS2) / (2 * CS2 * CS2);
-                }
-            }
-            for (int a = 0; a < 3; a++) {
-                int b = (a + 1) % 3;
-                int d = (a + 2) % 3;
-                double plus = c(i, a) * (c(i, b) * c(i, b) + c(i, d) * c(i, d) - 2 * CS2);
-                double minus = c(i, a) * (c(i, b) * c(i, b) - c(i, d) * c(i, d));
-                double abb = thirdMoment(density, keep, a, b);
-                double add = thirdMoment(density, keep, a, d);
-                series += (abb + add) * plus / (2 * CS2 * CS2 * CS2) + (abb - add) * minus / (6 * CS2 * CS2 * CS2);
-            }
-            f[i] = VelocitySet.weight(i) * series;
-        }
-    }
-
-    /** Third moment a_abb: equilibrium rho u_a u_b^2 and, by recursion, the share kept of 2 u_b P_ab + u_a P_bb. */
-    private double thirdMoment(double density, double keep, int a, int b) {
-        return density * u[a] * u[b] * u[b] + keep * (2 * u[b] * stress[a][b] + u[a] * stress[b][b]);
+        double eddy = 18 * Math.sqrt(2) * length * length;
+        return 0.5 * (tau + Math.sqrt(tau * tau + eddy * Math.sqrt(contraction) / density));
     }
 
     private static double delta(int a, int b) {

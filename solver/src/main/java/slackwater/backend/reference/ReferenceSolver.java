@@ -6,6 +6,7 @@ import slackwater.backend.FlowSolver;
 import slackwater.backend.Kicks;
 import slackwater.backend.Moments;
 import slackwater.lattice.LatticeProblem;
+import slackwater.lattice.MixingLength;
 import slackwater.lattice.Streaming;
 import slackwater.lattice.VelocitySet;
 import slackwater.lattice.WallFriction;
@@ -17,6 +18,7 @@ final class ReferenceSolver implements FlowSolver, Kicks.Populations {
     private final Streaming streaming;
     private final WallFunction wall;
     private final double[] wallStress;
+    private final double[] mixingLength;
     private Kicks kicks;
     private double[][] arrived;
     private double[][] next;
@@ -28,9 +30,27 @@ final class ReferenceSolver implements FlowSolver, Kicks.Populations {
         this.streaming = new Streaming(problem);
         this.wall = new WallFunction(WallFriction.of(problem.operator()));
         this.wallStress = new double[problem.cells()];
+        this.mixingLength = mixingLengths();
         this.kicks = new Kicks(problem);
         this.arrived = new double[problem.cells()][VelocitySet.Q];
         this.next = new double[problem.cells()][VelocitySet.Q];
+    }
+
+    private double[] mixingLengths() {
+        double[] lengths = new double[problem.cells()];
+        for (int k = 0; k < problem.nz(); k++) {
+            for (int j = 0; j < problem.ny(); j++) {
+                for (int i = 0; i < problem.nx(); i++) {
+                    boolean atWall = false;
+                    for (int direction = 0; direction < VelocitySet.Q; direction++) {
+                        atWall |= !problem.solid()[problem.index(i, j, k)]
+                                && streaming.origin(i, j, k, direction).law().isPresent();
+                    }
+                    lengths[problem.index(i, j, k)] = MixingLength.of(problem.operator(), atWall);
+                }
+            }
+        }
+        return lengths;
     }
 
     @Override
@@ -53,7 +73,7 @@ final class ReferenceSolver implements FlowSolver, Kicks.Populations {
             kicks.apply(step, this);
             for (int cell = 0; cell < problem.cells(); cell++) {
                 if (!problem.solid()[cell]) {
-                    collision.collide(arrived[cell]);
+                    collision.collide(arrived[cell], mixingLength[cell]);
                 }
             }
             stream();
