@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import slackwater.MadeUpTank;
 import slackwater.field.FlowStatistics;
@@ -94,7 +95,7 @@ class AssessorTest {
         assertEquals(Verdict.FAIL, assessment.verdict());
         assertTrue(assessment.summary().startsWith("1 of 2 corals stands in water that does not suit it: plate."),
                 assessment.summary());
-        assertTrue(assessment.summary().endsWith("No water stands still."), assessment.summary());
+        assertTrue(assessment.summary().endsWith("No water is likely to stand still."), assessment.summary());
     }
 
     @Test
@@ -102,7 +103,7 @@ class AssessorTest {
         Assessment assessment = Assessor.assess(scenario(List.of(), List.of(LEFT), List.of()), uniform(0.01f),
                 List.of(), MadeUpTank.SETTLED);
         assertEquals(Verdict.NONE, assessment.verdict());
-        assertTrue(assessment.summary().startsWith("No corals to judge. 100 % of the water stands still"),
+        assertTrue(assessment.summary().startsWith("No corals to judge. 100 % of the water likely stands still"),
                 assessment.summary());
     }
 
@@ -174,7 +175,7 @@ class AssessorTest {
     }
 
     private static Verdict verdict(double mean, double margin, SpeedRange range, boolean settled) {
-        return CoralJudge.verdict(new Reading(mean, mean, mean, margin / 2, margin), range, settled);
+        return CoralJudge.verdict(Interval.about(mean, new Doubt(margin, OptionalDouble.empty(), 0)), range, settled);
     }
 
     private static SandBed sand(Scenario scenario, double speed) {

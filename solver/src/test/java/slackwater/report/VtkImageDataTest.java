@@ -44,11 +44,13 @@ class VtkImageDataTest {
             """;
     private final FlowStatistics flow = MadeUpTank.flow(MadeUpTank.scenario(), 0.02);
     private final Grid grid = flow.grid();
+    private final float[] still = MadeUpTank.result(MadeUpTank.scenario(), flow).assessment().stillWater()
+            .probability();
 
     @Test
     void anXmlParserReadsItBack() throws Exception {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        VtkImageData.write(flow, out);
+        VtkImageData.write(flow, still, out);
         Document document = DocumentBuilderFactory.newInstance().newDocumentBuilder()
                 .parse(new ByteArrayInputStream(out.toByteArray()));
         Element image = (Element) document.getElementsByTagName("ImageData").item(0);
@@ -58,6 +60,7 @@ class VtkImageDataTest {
         ByteBuffer velocity = array(document, "mean_velocity", 12);
         ByteBuffer speed = array(document, "mean_speed", 4);
         ByteBuffer rms = array(document, "rms_speed", 4);
+        ByteBuffer probability = array(document, "still_probability", 4);
         ByteBuffer fluid = array(document, "fluid", 1);
         for (int cell = 0; cell < grid.cells(); cell++) {
             assertEquals(flow.meanU()[cell], velocity.getFloat());
@@ -65,6 +68,7 @@ class VtkImageDataTest {
             assertEquals(flow.meanW()[cell], velocity.getFloat());
             assertEquals(flow.meanSpeed()[cell], speed.getFloat());
             assertEquals(flow.rmsSpeed()[cell], rms.getFloat());
+            assertEquals(still[cell], probability.getFloat());
             assertEquals(flow.fluid()[cell] ? 1 : 0, fluid.get());
         }
     }
@@ -76,12 +80,12 @@ class VtkImageDataTest {
         assumeTrue(!python.isEmpty(), "no Python with VTK here: install the package python3-vtk9 to run this check");
         Path file = folder.resolve("flow.vti");
         try (OutputStream out = Files.newOutputStream(file)) {
-            VtkImageData.write(flow, out);
+            VtkImageData.write(flow, still, out);
         }
         int cell = grid.index(20, 12, 18);
         String[] lines = run(python.get(0), "-c", SCRIPT, file.toString(), Integer.toString(cell)).split("\n");
         assertArrayEquals(new double[] {61, 26, 25, 0, 0, 0, 0.02, 0.02, 0.02, grid.cells()}, numbers(lines[0]), 1e-9);
-        assertEquals("mean_velocity mean_speed rms_speed fluid", lines[1]);
+        assertEquals("mean_velocity mean_speed rms_speed still_probability fluid", lines[1]);
         assertArrayEquals(new double[] {flow.meanU()[cell], flow.meanV()[cell], flow.meanW()[cell],
             flow.meanSpeed()[cell], flow.rmsSpeed()[cell], 1}, numbers(lines[2]), 1e-7);
     }
