@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import slackwater.field.FlowStatistics;
+import slackwater.field.Normal;
 import slackwater.field.ProbeSeries;
 import slackwater.field.RunQuality;
 import slackwater.scenario.Scenario;
@@ -62,7 +63,7 @@ public final class Assessor {
                         .orElse(OptionalDouble.empty()),
                 gridDoubt.map(doubt -> OptionalDouble.of(doubt.typicalFraction())).orElse(OptionalDouble.empty()),
                 gridDoubt.map(doubt -> OptionalDouble.of(doubt.coarseBiasFraction())).orElse(OptionalDouble.empty()),
-                evidence.pumpFraction(), GridWords.of(evidence, gridDoubt, cellM),
+                evidence.pumpFraction(), GridWords.of(evidence, gridDoubt, corals, cellM),
                 PumpWords.of(scenario, corals, evidence.pumpFraction()));
     }
 
@@ -87,7 +88,8 @@ public final class Assessor {
 
     private Doubt doubt(Reading reading, ProbeSeries series) {
         OptionalDouble grid = gridDoubt.map(doubt ->
-                        OptionalDouble.of(doubt.of(series.probe().pointsM(), reading.meanMPerS())))
+                        OptionalDouble.of(Normal.HALF_OF_95
+                                * doubt.of(series.probe().pointsM(), reading.meanMPerS())))
                 .orElse(OptionalDouble.empty());
         return new Doubt(reading.marginMPerS(), grid, 0).withPumps(evidence.pumpFraction(), reading.meanMPerS());
     }

@@ -39,6 +39,11 @@ public final class Figures {
         return decimal(lengthM * 100, 0);
     }
 
+    /** The edge of a cell in centimetres, with its unit, without needless decimals. */
+    public static String cell(double cellSizeM) {
+        return decimal(cellSizeM * 100, 2).replaceFirst("\\.?0+$", "") + " cm";
+    }
+
     /** A number with at most one decimal, left out where it is zero. */
     public static String plain(double value) {
         double rounded = Math.rint(value * 10) / 10;

@@ -1,8 +1,8 @@
 package slackwater.cli;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import slackwater.analysis.Figures;
 import slackwater.field.FlowStatistics;
 import slackwater.field.UnfitGrid;
 import slackwater.scenario.Scenario;
@@ -20,12 +20,12 @@ record Companion(Optional<FlowStatistics> flow, String remark) {
 
     /** Computes it; what goes wrong on the larger cells is no reason to give up the finer ones. */
     static Companion of(Scenario scenario, double cellSizeM, long seed, Function<Setup, RunOutcome> computation) {
-        String cells = String.format(Locale.ROOT, "cells of %.3g cm", cellSizeM * 100);
+        String cells = "cells of " + Figures.cell(cellSizeM);
         try {
             return of(computation.apply(Setup.of(scenario, cellSizeM, seed)), cells);
         } catch (UnfitGrid unfit) {
             return new Companion(Optional.empty(), "There is nothing to compare with, since the tank does not fit "
-                    + cells + ": " + unfit.getMessage() + ".");
+                    + cells + "; a smaller --grid-ratio may do.");
         }
     }
 
