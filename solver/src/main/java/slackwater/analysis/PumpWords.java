@@ -33,9 +33,9 @@ final class PumpWords {
         sentences.add("Speeds follow the pumps in step only where all of them are off by the same share: a single worn"
                 + " pump also moves the places where jets meet. Slow corners, and water close to smooth glass, follow a"
                 + " little less than in step.");
-        weak(scenario).forEach(jet -> sentences.add("The jet of " + jet.name() + " has a Reynolds number of about "
-                + Figures.decimal(jet.reynolds(Seawater.KINEMATIC_VISCOSITY_M2_PER_S), 0) + ", below "
-                + Figures.decimal(TURBULENT_REYNOLDS, 0) + ": it may flow smoothly for a while, and its speeds need not"
+        weak(scenario).forEach(jet -> sentences.add("The jet of '" + jet.name() + "' is weak: its Reynolds number is"
+                + " about " + Figures.decimal(jet.reynolds(Seawater.KINEMATIC_VISCOSITY_M2_PER_S), 0) + ", and below "
+                + Figures.decimal(TURBULENT_REYNOLDS, 0) + " a jet may flow smoothly for a while. Its speeds need not"
                 + " follow its output in step."));
         return List.copyOf(sentences);
     }

@@ -43,6 +43,10 @@ final class DoubtOptions {
         if (!(percent >= 0 && percent <= MOST_PERCENT)) {
             throw new BadInput("--pump-uncertainty: found '" + pumps + "', must be 0 to 60, such as 20%");
         }
+        if (percent > 0 && percent < 1) {
+            throw new BadInput("--pump-uncertainty: found '" + pumps + "', must be 0 or 1 to 60: write a fifth"
+                    + " as 20%");
+        }
         return percent / 100;
     }
 

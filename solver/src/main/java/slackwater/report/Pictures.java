@@ -32,7 +32,8 @@ final class Pictures {
     static String ofStillWater(Scenario scenario, FlowStatistics flow, StillWater still) {
         Pictures pictures = new Pictures(scenario, flow, still);
         pictures.add("chance", Plane.LEVEL, scenario.tank().sandDepthM() + NEAR_BED_M,
-                "How likely the water stands still: dark blue for not at all, yellow for certain. A level slice",
+                "How likely the water stands still: dark blue for not at all, yellow for certain; dashed line: even"
+                        + " chances; hatched: surely still. A level slice",
                 Colouring.ofProbability(pictures.stillProbability));
         return pictures.html.toString();
     }
@@ -42,7 +43,7 @@ final class Pictures {
         html.append("<h2>Pictures</h2>\n<p class=\"soft\">Colour: mean speed, dark blue for slow to yellow for fast,"
                 + " the same in every picture and stretched where it is slow; what is faster than "
                 + SlicePicture.top(scale) + " keeps the last colour. White arrows: which way the water goes on the"
-                + " whole; long where it is fast. Hatched: surely still water; dashed line: as far as it may reach."
+                + " whole; long where it is fast. Hatched: surely still water; dashed line: likely still up to here."
                 + " Grey is rock, buff is sand. Black dots with arrows are pumps; numbers are the corals of the table."
                 + " A pale mark lies more than 6 cm before or behind the picture.</p>\n");
         add("level", Plane.LEVEL, coralHeightM(), scenario.corals().isEmpty() ? "A level slice half-way up"

@@ -70,8 +70,8 @@ final class SlicePicture {
     private void stillWater() {
         patch((column, row) -> stillProbability[slice.cell(column, row)] > StillWater.SURELY,
                 "fill=\"url(#" + id + "-hatch)\" class=\"still\"");
-        patch((column, row) -> stillProbability[slice.cell(column, row)] > StillWater.POSSIBLY,
-                "class=\"maybe-still\"");
+        patch((column, row) -> stillProbability[slice.cell(column, row)] > StillWater.LIKELY,
+                "class=\"likely-still\"");
     }
 
     private void solids(Tank tank) {

@@ -70,8 +70,8 @@ class ConfidenceTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"--pump-uncertainty=61", "--pump-uncertainty=-5", "--pump-uncertainty=lots",
-        "--pump-uncertainty=NaN", "--pump-uncertainty=%", "--pump-uncertainty=20%%", "--grid-ratio=1",
-        "--grid-ratio=3.1", "--grid-ratio=NaN", "--grid-ratio=twice"})
+        "--pump-uncertainty=NaN", "--pump-uncertainty=%", "--pump-uncertainty=20%%", "--pump-uncertainty=0.2",
+        "--grid-ratio=1", "--grid-ratio=3.1", "--grid-ratio=NaN", "--grid-ratio=twice"})
     void mistakesAreToldBeforeAnythingIsComputed(String option) {
         Path out = folder.resolve("out");
         Shell run = Shell.run("run", NANO, option, "--out", out);

@@ -18,6 +18,8 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import slackwater.MadeUpTank;
 import slackwater.analysis.Assessor;
+import slackwater.analysis.Evidence;
+import slackwater.analysis.Figures;
 import slackwater.field.FlowStatistics;
 import slackwater.field.RunQuality;
 import slackwater.geometry.Vec3;
@@ -99,6 +101,19 @@ class ReportHtmlTest {
         assertEquals(EVIL, attacked.select("h1").text());
         assertTrue(attacked.select("svg title").eachText().contains(EVIL));
         assertTrue(attacked.select("table").first().text().contains(EVIL));
+    }
+
+    @Test
+    void tellsEachRangeWhatItIsMadeOfAndWhatItLacks() {
+        Evidence evidence = new Evidence(Optional.of(MadeUpTank.flow(scenario, 0.04)), EVIL, 0.2);
+        FlowResult result = MadeUpTank.result(scenario, flow, evidence);
+        String words = Jsoup.parse(ReportHtml.write(result, flow)).text().replace('\u00a0', ' ');
+        result.assessment().corals().forEach(coral -> assertTrue(words.contains(
+                Figures.cmPerS(coral.reading().meanMPerS()) + " (" + Figures.interval(coral.interval()) + ")"), words));
+        assertTrue(words.contains(", cells \u00b1 ") && words.contains(", pumps \u00b1 "), words);
+        assertTrue(words.contains("also computed with cells of 4 cm") && words.contains(EVIL), words);
+        assertFalse(page.text().contains(", cells \u00b1") || page.text().contains(", pumps \u00b1"));
+        assertTrue(page.text().contains("How much their size matters was not computed"));
     }
 
     @Test
