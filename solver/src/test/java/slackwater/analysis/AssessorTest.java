@@ -98,6 +98,18 @@ class AssessorTest {
         assertTrue(assessment.summary().endsWith("No water is likely to stand still."), assessment.summary());
     }
 
+    /** All speeds 20 % lower on the companion: a typical deviation of 1.4826 x 20 %, and 1.96 of it in the range. */
+    @Test
+    void aRangeHoldsAlmostTwiceTheCellsDeviation() {
+        Evidence evidence = new Evidence(Optional.of(uniform(MadeUpTank.grid(0.04), 0.08f)), "", 0.1);
+        CoralReading plate = Assessor.assess(scenario(List.of(), List.of(LEFT), List.of(PLATE)), uniform(0.1f),
+                List.of(MadeUpTank.series("plate", 0.1, 0)), MadeUpTank.SETTLED, evidence).corals().get(0);
+        double cells = 1.959964 * 1.4826 * 0.2 * 0.1;
+        assertEquals(cells, plate.doubt().gridMPerS().orElseThrow(), 1e-6);
+        assertEquals(0.1 - Math.hypot(cells, 0.01), plate.interval().lowMPerS(), 1e-6);
+        assertEquals(0.1 + Math.hypot(cells, 0.01), plate.interval().highMPerS(), 1e-6);
+    }
+
     @Test
     void withoutCoralsThereIsNoVerdict() {
         Assessment assessment = Assessor.assess(scenario(List.of(), List.of(LEFT), List.of()), uniform(0.01f),
