@@ -40,7 +40,7 @@ import slackwater.simulation.Simulator;
             "Exit codes: 0 done, 10 a coral fails, 2 bad input, 3 not settled or diverged, 1 internal error.",
             "", "Examples:", "  slackwater run scenarios/terrace-120.toml",
             "  slackwater run my-tank.toml --cell-cm 2        a first look, 16 times quicker",
-            "  slackwater run my-tank.toml --pump-uncertainty 20%%   pumps that may be a fifth off",
+            "  slackwater run my-tank.toml --pump-uncertainty 20%%   pumps a fifth off",
             "  slackwater run my-tank.toml --out results/a    where the report goes"})
 final class Run implements Callable<Integer> {
     private static final double LONGEST_UNASKED_S = 24 * 3600;
