@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import slackwater.analysis.Assessor;
+import slackwater.analysis.Evidence;
 import slackwater.analysis.Probes;
 import slackwater.field.FlowStatistics;
 import slackwater.field.Grid;
@@ -161,9 +162,13 @@ public final class MadeUpTank {
     }
 
     public static FlowResult result(Scenario scenario, FlowStatistics flow) {
+        return result(scenario, flow, Evidence.NONE);
+    }
+
+    public static FlowResult result(Scenario scenario, FlowStatistics flow, Evidence evidence) {
         Provenance provenance = new Provenance("0.1.0", "terrace.toml", "ab".repeat(32), flow.grid().cellSizeM(), 42,
                 "made up", "none", 2, "17", Instant.parse("2026-01-01T00:00:00Z"));
         return new FlowResult(provenance, scenario, SETTLED,
-                Assessor.assess(scenario, flow, series(scenario, flow), SETTLED), flow.grid());
+                Assessor.assess(scenario, flow, series(scenario, flow), SETTLED, evidence), flow.grid());
     }
 }

@@ -15,8 +15,9 @@ import java.util.Optional;
  * @param surface movement of the surface
  * @param sandBed the water above the sand; empty without sand
  * @param turnover rated flow over volume
+ * @param confidence what the doubt of all this rests on
  */
 public record Assessment(Verdict verdict, String summary, List<CoralReading> corals, double waterVolumeM3,
                          StillWater stillWater, SpeedHistogram histogram, SurfaceMovement surface,
-                         Optional<SandBed> sandBed, Turnover turnover) {
+                         Optional<SandBed> sandBed, Turnover turnover, Confidence confidence) {
 }

@@ -2,14 +2,32 @@ package slackwater.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import slackwater.field.FlowStatistics;
+import slackwater.field.Normal;
 import slackwater.field.ProbeSeries;
 import slackwater.field.RunQuality;
 import slackwater.scenario.Scenario;
 
 /** From the flow to what it means: coral by coral and corner by corner. */
 public final class Assessor {
-    private Assessor() {
+    private final Scenario scenario;
+    private final FlowStatistics flow;
+    private final Evidence evidence;
+    private final Optional<GridDoubt> gridDoubt;
+
+    private Assessor(Scenario scenario, FlowStatistics flow, Evidence evidence) {
+        this.scenario = scenario;
+        this.flow = flow;
+        this.evidence = evidence;
+        this.gridDoubt = evidence.companion().map(coarse -> new GridDoubt(flow, coarse));
+    }
+
+    /** Judges a tank from one grid, with the pumps taken at their word. */
+    public static Assessment assess(Scenario scenario, FlowStatistics flow, List<ProbeSeries> probes,
+                                    RunQuality quality) {
+        return assess(scenario, flow, probes, quality, Evidence.NONE);
     }
 
     /**
@@ -19,25 +37,42 @@ public final class Assessor {
      * @throws IllegalArgumentException if the series are not those of the scenario's corals, or there is no water
      */
     public static Assessment assess(Scenario scenario, FlowStatistics flow, List<ProbeSeries> probes,
-                                    RunQuality quality) {
-        double waterM3 = waterVolumeM3(flow);
+                                    RunQuality quality, Evidence evidence) {
+        return new Assessor(scenario, flow, evidence).assess(probes, quality);
+    }
+
+    private Assessment assess(List<ProbeSeries> probes, RunQuality quality) {
+        double waterM3 = waterVolumeM3();
         if (waterM3 == 0) {
             throw new IllegalArgumentException("the field holds no water to assess");
         }
-        List<CoralReading> corals = corals(scenario, flow, probes, quality);
+        List<CoralReading> corals = corals(probes, quality);
         Verdict verdict = corals.stream().map(CoralReading::verdict).reduce(Verdict.NONE, Verdict::worseOf);
-        StillWater still = new StillWaterSearch(flow, new Places(scenario)).find();
+        float[] local = gridDoubt.map(GridDoubt::local).orElseGet(() -> new float[flow.grid().cells()]);
+        float[] probability = new Stillness(flow).probability(local, evidence.pumpFraction());
+        StillWater still = new StillWaterSearch(flow, probability, new Places(scenario)).find();
         return new Assessment(verdict, Summary.of(corals, still, quality), corals, waterM3, still,
                 SpeedHistogram.of(flow), SurfaceMovement.of(flow), new SandBedSurvey(scenario, flow).read(),
-                Turnover.of(scenario, waterM3));
+                Turnover.of(scenario, waterM3), confidence(corals));
     }
 
-    private static List<CoralReading> corals(Scenario scenario, FlowStatistics flow, List<ProbeSeries> probes,
-                                             RunQuality quality) {
+    private Confidence confidence(List<CoralReading> corals) {
+        double cellM = flow.grid().cellSizeM();
+        return new Confidence(
+                evidence.companion().map(coarse -> OptionalDouble.of(coarse.grid().cellSizeM()))
+                        .orElse(OptionalDouble.empty()),
+                gridDoubt.map(doubt -> OptionalDouble.of(doubt.typicalFraction())).orElse(OptionalDouble.empty()),
+                gridDoubt.map(doubt -> OptionalDouble.of(doubt.coarseBiasFraction())).orElse(OptionalDouble.empty()),
+                evidence.pumpFraction(), GridWords.of(evidence, gridDoubt, corals, cellM),
+                PumpWords.of(scenario, corals, evidence.pumpFraction()));
+    }
+
+    private List<CoralReading> corals(List<ProbeSeries> probes, RunQuality quality) {
         if (probes.size() != scenario.corals().size()) {
             throw new IllegalArgumentException("found " + probes.size() + " probe series for "
                     + scenario.corals().size() + " corals; there must be one each, in the same order");
         }
+        CoralJudge judge = new CoralJudge(scenario, quality.settled(), flow.grid().cellSizeM());
         List<CoralReading> readings = new ArrayList<>();
         for (int n = 0; n < probes.size(); n++) {
             String name = scenario.corals().get(n).name();
@@ -45,13 +80,21 @@ public final class Assessor {
                 throw new IllegalArgumentException("probe series " + (n + 1) + " is of \""
                         + probes.get(n).probe().name() + "\", but coral " + (n + 1) + " is \"" + name + "\"");
             }
-            readings.add(CoralJudge.judge(scenario, scenario.corals().get(n), Reading.of(probes.get(n)),
-                    quality.settled(), flow.grid().cellSizeM()));
+            Reading reading = Reading.of(probes.get(n));
+            readings.add(judge.judge(scenario.corals().get(n), reading, doubt(reading, probes.get(n))));
         }
         return List.copyOf(readings);
     }
 
-    private static double waterVolumeM3(FlowStatistics flow) {
+    private Doubt doubt(Reading reading, ProbeSeries series) {
+        OptionalDouble grid = gridDoubt.map(doubt ->
+                        OptionalDouble.of(Normal.HALF_OF_95
+                                * doubt.of(series.probe().pointsM(), reading.meanMPerS())))
+                .orElse(OptionalDouble.empty());
+        return new Doubt(reading.marginMPerS(), grid, 0).withPumps(evidence.pumpFraction(), reading.meanMPerS());
+    }
+
+    private double waterVolumeM3() {
         int water = 0;
         for (boolean fluid : flow.fluid()) {
             water += fluid ? 1 : 0;

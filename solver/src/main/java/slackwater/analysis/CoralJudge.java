@@ -9,51 +9,57 @@ final class CoralJudge {
     /** Flume experiments class anything below as still (Nakamura and Yamasaki 2005, Mar. Pollut. Bull. 50). */
     private static final double LYING_M_PER_S = 0.03;
 
-    private CoralJudge() {
+    private final Scenario scenario;
+    private final boolean settled;
+    private final double cellSizeM;
+
+    CoralJudge(Scenario scenario, boolean settled, double cellSizeM) {
+        this.scenario = scenario;
+        this.settled = settled;
+        this.cellSizeM = cellSizeM;
     }
 
-    static CoralReading judge(Scenario scenario, Coral coral, Reading reading, boolean settled, double cellSizeM) {
-        SpeedRange range = CoralNeeds.rangeFor(coral);
-        Verdict verdict = verdict(reading, range, settled);
+    CoralReading judge(Coral coral, Reading reading, Doubt doubt) {
+        SpeedRange wanted = CoralNeeds.rangeFor(coral);
+        Interval interval = Interval.about(reading.meanMPerS(), doubt);
         String sentence = Figures.cmPerS(reading.meanMPerS()) + " cm/s: "
-                + meaning(new Reasons(scenario, coral, cellSizeM), reading, range, verdict)
+                + meaning(new Reasons(scenario, coral, cellSizeM), reading.meanMPerS(), interval, wanted)
                 + (settled ? "" : "; the water had not settled yet, so take it as a first look");
-        return new CoralReading(coral, reading, range, verdict, sentence);
+        return new CoralReading(coral, reading, doubt, wanted, verdict(interval, wanted, settled), sentence);
     }
 
-    static Verdict verdict(Reading reading, SpeedRange range, boolean settled) {
-        double toLow = reading.meanMPerS() - range.lowMPerS();
-        double toHigh = range.highMPerS() - reading.meanMPerS();
-        if (Math.abs(toLow) <= reading.marginMPerS() || Math.abs(toHigh) <= reading.marginMPerS()) {
-            return Verdict.MARGINAL;
-        }
-        if (toLow < 0 || toHigh < 0) {
+    static Verdict verdict(Interval interval, SpeedRange wanted, boolean settled) {
+        if (interval.isClearOf(wanted)) {
             return Verdict.FAIL;
         }
-        return settled ? Verdict.PASS : Verdict.MARGINAL;
+        return settled && interval.isWithin(wanted) ? Verdict.PASS : Verdict.MARGINAL;
     }
 
-    private static String meaning(Reasons reasons, Reading reading, SpeedRange range, Verdict verdict) {
-        if (Double.isInfinite(reading.marginMPerS())) {
+    private static String meaning(Reasons reasons, double meanMPerS, Interval interval, SpeedRange wanted) {
+        if (Double.isInfinite(interval.highMPerS())) {
             return "watched for too short a time to say how sure that is";
         }
-        double toLow = reading.meanMPerS() - range.lowMPerS();
-        double toHigh = range.highMPerS() - reading.meanMPerS();
-        boolean slow = Math.abs(toLow) < Math.abs(toHigh);
-        String limit = Figures.limitCmPerS(slow ? range.lowMPerS() : range.highMPerS()) + " cm/s";
-        if (verdict == Verdict.FAIL) {
-            return slow ? tooSlow(reading, limit) + "; " + reasons.slow()
+        boolean slow = Math.abs(meanMPerS - wanted.lowMPerS()) < Math.abs(wanted.highMPerS() - meanMPerS);
+        String limit = Figures.limitCmPerS(slow ? wanted.lowMPerS() : wanted.highMPerS()) + " cm/s";
+        if (interval.isClearOf(wanted)) {
+            return slow ? tooSlow(meanMPerS, limit) + "; " + reasons.slow()
                     : "more than the " + limit + " that it is kept in; " + reasons.strong();
         }
-        if (Math.min(Math.abs(toLow), Math.abs(toHigh)) > reading.marginMPerS()) {
+        if (interval.isWithin(wanted)) {
             return "enough to carry off sand and leftovers, and not too strong";
         }
-        return slow ? "too close to its lower limit of " + limit + " to be sure; " + reasons.slow()
-                : "too close to its upper limit of " + limit + " to be sure; " + reasons.strong();
+        boolean low = interval.lowMPerS() <= wanted.lowMPerS();
+        if (low && interval.highMPerS() >= wanted.highMPerS()) {
+            return "so uncertain that both limits lie within the doubt";
+        }
+        return low ? "too close to its lower limit of " + Figures.limitCmPerS(wanted.lowMPerS())
+                + " cm/s to be sure; " + reasons.slow()
+                : "too close to its upper limit of " + Figures.limitCmPerS(wanted.highMPerS())
+                + " cm/s to be sure; " + reasons.strong();
     }
 
-    private static String tooSlow(Reading reading, String limit) {
-        return reading.meanMPerS() < LYING_M_PER_S ? "food and sand will lie on it"
-                : "less than the " + limit + " that keep it clean";
+    private static String tooSlow(double meanMPerS, String limit) {
+        return meanMPerS < LYING_M_PER_S ? "food and sand will lie on it" : "less than the " + limit
+                + " that keep it clean";
     }
 }

@@ -12,6 +12,12 @@ public final class Figures {
         return Double.isFinite(speedMPerS) ? decimal(speedMPerS * 100, 1) : "unknown";
     }
 
+    /** A reading's range in centimetres per second, rounded outwards, without its unit: it never looks too good. */
+    public static String interval(Interval interval) {
+        return decimal(Math.floor(interval.lowMPerS() * 1000 + 1e-9) / 10, 1) + " to "
+                + decimal(Math.ceil(interval.highMPerS() * 1000 - 1e-9) / 10, 1);
+    }
+
     /** A limit in centimetres per second without needless decimals and without its unit. */
     public static String limitCmPerS(double speedMPerS) {
         return plain(speedMPerS * 100);
@@ -31,6 +37,11 @@ public final class Figures {
     /** A length in whole centimetres, without its unit. */
     public static String cm(double lengthM) {
         return decimal(lengthM * 100, 0);
+    }
+
+    /** The edge of a cell in centimetres, with its unit, without needless decimals. */
+    public static String cell(double cellSizeM) {
+        return decimal(cellSizeM * 100, 2).replaceFirst("\\.?0+$", "") + " cm";
     }
 
     /** A number with at most one decimal, left out where it is zero. */

@@ -18,29 +18,27 @@ final class StillWaterSearch {
     private final FlowStatistics flow;
     private final Grid grid;
     private final Places places;
-    private final Stillness stillness;
+    private final float[] probability;
     private final boolean[] waiting;
 
-    StillWaterSearch(FlowStatistics flow, Places places) {
+    /** @param probability that each cell is still */
+    StillWaterSearch(FlowStatistics flow, float[] probability, Places places) {
         this.flow = flow;
         this.grid = flow.grid();
         this.places = places;
-        this.stillness = new Stillness(flow);
+        this.probability = probability;
         this.waiting = new boolean[grid.cells()];
     }
 
     StillWater find() {
         int water = 0;
-        int surely = 0;
-        int possibly = 0;
-        int still = 0;
+        double expected = 0;
         for (int cell = 0; cell < grid.cells(); cell++) {
-            waiting[cell] = stillness.isStill(cell);
+            waiting[cell] = probability[cell] > StillWater.LIKELY;
             water += flow.fluid()[cell] ? 1 : 0;
-            still += waiting[cell] ? 1 : 0;
-            surely += stillness.isSurelyStill(cell) ? 1 : 0;
-            possibly += stillness.isPossiblyStill(cell) ? 1 : 0;
+            expected += probability[cell];
         }
+        int still = above(StillWater.LIKELY);
         double cellM3 = grid.cellVolumeM3();
         List<StillRegion> regions = new ArrayList<>();
         int scattered = 0;
@@ -58,7 +56,16 @@ final class StillWaterSearch {
         }
         regions.sort(Comparator.comparingDouble(StillRegion::volumeM3).reversed());
         return new StillWater(List.copyOf(regions), scattered * cellM3, pockets, still * cellM3,
-                water == 0 ? 0 : (double) still / water, surely * cellM3, possibly * cellM3);
+                water == 0 ? 0 : (double) still / water, above(StillWater.SURELY) * cellM3,
+                above(StillWater.POSSIBLY) * cellM3, expected * cellM3, probability);
+    }
+
+    private int above(double least) {
+        int count = 0;
+        for (float chance : probability) {
+            count += chance > least ? 1 : 0;
+        }
+        return count;
     }
 
     private int[] grow(int seed) {
@@ -93,13 +100,13 @@ final class StillWaterSearch {
 
     private StillRegion describe(int[] region, int waterCells) {
         Vec3 sum = Vec3.ZERO;
-        Vec3 low = centreM(region[0]);
+        Vec3 low = grid.centreM(region[0]);
         Vec3 high = low;
         double speed = 0;
         List<Vec3> some = new ArrayList<>();
         int stride = Math.max(1, region.length / PLACE_POINTS);
         for (int n = 0; n < region.length; n++) {
-            Vec3 at = centreM(region[n]);
+            Vec3 at = grid.centreM(region[n]);
             sum = sum.plus(at);
             low = new Vec3(Math.min(low.x(), at.x()), Math.min(low.y(), at.y()), Math.min(low.z(), at.z()));
             high = new Vec3(Math.max(high.x(), at.x()), Math.max(high.y(), at.y()), Math.max(high.z(), at.z()));
@@ -114,9 +121,5 @@ final class StillWaterSearch {
         Vec3 centre = sum.times(1.0 / region.length);
         return new StillRegion(region.length * grid.cellVolumeM3(), (double) region.length / waterCells, centre, bounds,
                 speed / region.length, places.of(some));
-    }
-
-    private Vec3 centreM(int cell) {
-        return grid.centreM(cell % grid.nx(), cell / grid.nx() % grid.ny(), cell / (grid.nx() * grid.ny()));
     }
 }

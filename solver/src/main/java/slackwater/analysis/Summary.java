@@ -35,10 +35,10 @@ final class Summary {
 
     private static String still(StillWater still) {
         if (still.volumeM3() == 0) {
-            return "No water stands still.";
+            return "No water is likely to stand still.";
         }
         String most = still.regions().isEmpty() ? "" : ", the largest stretch " + still.regions().get(0).place();
-        return Figures.percent(still.shareFraction()) + " of the water stands still ("
+        return Figures.percent(still.shareFraction()) + " of the water likely stands still ("
                 + Figures.litres(still.volumeM3()) + " l)" + most + ".";
     }
 

@@ -10,11 +10,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slackwater.analysis.CoralNeeds;
-import slackwater.analysis.Probes;
 import slackwater.analysis.Turnover;
 import slackwater.backend.cpu.CpuBackend;
-import slackwater.discretisation.Discretisation;
-import slackwater.discretisation.Discretiser;
 import slackwater.discretisation.Voxels;
 import slackwater.pump.JetSource;
 import slackwater.scenario.Coral;
@@ -49,10 +46,9 @@ final class Check implements Callable<Integer> {
     public Integer call() throws ScenarioFaults {
         Scenario scenario = ScenarioReader.read(file);
         Cost.requireRoom(scenario, options.cellSizeM());
-        Voxels voxels = Voxels.of(scenario.tank(), scenario.rocks(), options.cellSizeM());
-        Discretisation discretisation = Discretiser.discretise(scenario, voxels, options.seed());
-        Probes.of(scenario, voxels.grid(), voxels.fluid());
-        Cost.requireAble(new CpuBackend(options.threads()), discretisation.problem());
+        Setup setup = Setup.of(scenario, options.cellSizeM(), options.seed());
+        Voxels voxels = setup.voxels();
+        Cost.requireAble(new CpuBackend(options.threads()), setup.discretisation().problem());
         double waterM3 = voxels.waterCells() * voxels.grid().cellVolumeM3();
         say("%s", scenario.name());
         tank(scenario, voxels, waterM3);
@@ -64,7 +60,8 @@ final class Check implements Callable<Integer> {
         say("  turnover: pumps %.0f times an hour, return %.1f times an hour", turnover.pumpsPerHour(),
                 turnover.returnPerHour());
         say("    %s", Turnover.NOTE);
-        say("A run at %.3g cm: %s.", options.cellSizeM() * 100, Cost.of(discretisation, options.threads()).sentence());
+        say("A run at %.3g cm: %s.", options.cellSizeM() * 100, Cost.of(setup.discretisation(),
+                options.threads()).withCompanion(DoubtOptions.USUAL_RATIO).sentence());
         return ExitCode.DONE;
     }
 

@@ -28,7 +28,7 @@ record Cost(long cells, long bytes, double leastS, double mostS) {
     private static final double BYTES_PER_MIB = 1024.0 * 1024;
     private static final long FIXED_BYTES = 96L * 1024 * 1024;
     /**
-     * Rock, links, statistics and the voxeliser on top of the populations, bytes a cell: 60 were measured; kinds of
+     * Rock, links, statistics, the companion's too, and the voxeliser on top of the populations, bytes a cell: 60 were measured; kinds of
      * surface, cells at walls and two more fields of the statistics are 12 by count.
      */
     private static final long OTHER_BYTES_PER_CELL = 72;
@@ -77,6 +77,12 @@ record Cost(long cells, long bytes, double leastS, double mostS) {
         double perStepS = grid.cells() / cellsPerS;
         return new Cost(grid.cells(), bytes(grid.nx(), grid.ny(), grid.nz()), steps[0] * perStepS,
                 steps[1] * perStepS);
+    }
+
+    /** The same with a companion on cells that are larger by a ratio: fewer of them, and fewer steps. */
+    Cost withCompanion(double ratio) {
+        double more = 1 + 1 / Math.pow(ratio, 4);
+        return new Cost(cells, bytes, leastS * more, mostS * more);
     }
 
     private static long bytes(int nx, int ny, int nz) {

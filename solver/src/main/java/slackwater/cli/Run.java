@@ -2,7 +2,6 @@ package slackwater.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -13,14 +12,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slackwater.analysis.Assessment;
 import slackwater.analysis.Assessor;
-import slackwater.analysis.Probes;
+import slackwater.analysis.Evidence;
+import slackwater.analysis.Figures;
 import slackwater.analysis.Verdict;
 import slackwater.backend.Backend;
 import slackwater.backend.cpu.CpuBackend;
 import slackwater.discretisation.Discretisation;
-import slackwater.discretisation.Discretiser;
-import slackwater.discretisation.Voxels;
-import slackwater.field.Probe;
 import slackwater.geometry.Vec3;
 import slackwater.report.Report;
 import slackwater.report.TerminalTable;
@@ -43,6 +40,7 @@ import slackwater.simulation.Simulator;
             "Exit codes: 0 done, 10 a coral fails, 2 bad input, 3 not settled or diverged, 1 internal error.",
             "", "Examples:", "  slackwater run scenarios/terrace-120.toml",
             "  slackwater run my-tank.toml --cell-cm 2        a first look, 16 times quicker",
+            "  slackwater run my-tank.toml --pump-uncertainty 20%%   pumps a fifth off",
             "  slackwater run my-tank.toml --out results/a    where the report goes"})
 final class Run implements Callable<Integer> {
     private static final double LONGEST_UNASKED_S = 24 * 3600;
@@ -64,6 +62,9 @@ final class Run implements Callable<Integer> {
     @Mixin
     private GridOptions options;
 
+    @Mixin
+    private DoubtOptions doubt;
+
     @Override
     public Integer call() throws ScenarioFaults {
         Scenario scenario = ScenarioReader.read(file);
@@ -71,24 +72,27 @@ final class Run implements Callable<Integer> {
         if (!(mostWaterS > 0)) {
             throw new BadInput("--max-seconds: found " + mostWaterS + ", must be above 0");
         }
+        double companionM = options.cellSizeM() * doubt.ratio();
+        double pumpFraction = doubt.pumpFraction();
         Path target = directory == null ? Path.of("out", Names.of(file)) : directory;
         Backend backend = new CpuBackend(options.threads());
 
-        Voxels voxels = Voxels.of(scenario.tank(), scenario.rocks(), options.cellSizeM());
-        Discretisation discretisation = Discretiser.discretise(scenario, voxels, options.seed());
-        List<Probe> probes = Probes.of(scenario, voxels.grid(), voxels.fluid());
-        Cost.requireAble(backend, discretisation.problem());
-        Provenance provenance = Origins.of(file, discretisation, options);
+        Setup setup = Setup.of(scenario, options.cellSizeM(), options.seed());
+        Cost.requireAble(backend, setup.discretisation().problem());
+        Provenance provenance = Origins.of(file, setup.discretisation(), options);
         Report.requireWritable(target);
-        announce(discretisation);
-        RunOutcome outcome = simulate(discretisation, probes, backend);
+        announce(setup.discretisation());
+        Companion companion = doubt.oneGrid() ? Companion.LEFT_OUT
+                : Companion.of(scenario, companionM, options.seed(), coarse -> simulate(coarse, backend));
+        RunOutcome outcome = simulate(setup, backend);
         if (outcome instanceof Diverged diverged) {
             return diverged(diverged);
         }
         Averaged averaged = (Averaged) outcome;
         Assessment assessment = Assessor.assess(scenario, averaged.statistics(), averaged.series(),
-                averaged.quality());
-        FlowResult result = new FlowResult(provenance, scenario, averaged.quality(), assessment, voxels.grid());
+                averaged.quality(), new Evidence(companion.flow(), companion.remark(), pumpFraction));
+        FlowResult result = new FlowResult(provenance, scenario, averaged.quality(), assessment,
+                setup.voxels().grid());
         Report.write(result, averaged.statistics(), target);
         out().print(TerminalTable.of(result));
         out().println("Written to " + target + ": " + String.join(", ", Report.FILES));
@@ -101,21 +105,26 @@ final class Run implements Callable<Integer> {
     /** Says on a terminal what is to come, and refuses what nobody waits for unless they said so. */
     private void announce(Discretisation discretisation) {
         Cost cost = Cost.of(discretisation, options.threads());
+        if (!doubt.oneGrid()) {
+            cost = cost.withCompanion(doubt.ratio());
+        }
         if (cost.leastS() > LONGEST_UNASKED_S && Double.isInfinite(mostWaterS)) {
             throw new BadInput("this run would take " + Cost.time(cost.leastS()) + " at least: take larger cells"
                     + " (--cell-cm), or say how much water time to compute (--max-seconds)");
         }
         if (Terminal.present()) {
-            out().println("Computing " + cost.sentence() + ".");
+            out().println("Computing " + cost.sentence() + (doubt.oneGrid() ? "."
+                    : ", and before that the same tank on cells of "
+                    + Figures.cell(options.cellSizeM() * doubt.ratio()) + "."));
         }
     }
 
-    private RunOutcome simulate(Discretisation discretisation, List<Probe> probes, Backend backend) {
+    private RunOutcome simulate(Setup setup, Backend backend) {
         Thread farewell = new Thread(() -> out().println("\nStopped. Nothing was written."));
         Runtime.getRuntime().addShutdownHook(farewell);
         ProgressBar bar = new ProgressBar(out());
         try {
-            return Simulator.simulate(discretisation, probes, new RunLimits(mostWaterS), backend,
+            return Simulator.simulate(setup.discretisation(), setup.probes(), new RunLimits(mostWaterS), backend,
                     Terminal.present() ? bar : Progress.SILENT);
         } finally {
             bar.clear();

@@ -53,6 +53,11 @@ public record JetSource(String name, Vec3 atM, Vec3 aim, Vec3 across, boolean ro
                 radius, flow * flow / nozzle.areaM2(), flow, Pattern.STEADY);
     }
 
+    /** Reynolds number of the jet, sqrt(4 M/pi)/nu: for a round nozzle its speed times its diameter over nu. */
+    public double reynolds(double kinematicViscosityM2PerS) {
+        return Math.sqrt(4 * momentumFluxM4PerS2 / Math.PI) / kinematicViscosityM2PerS;
+    }
+
     /** Speed of the jet when the disc is widened to at least a given half width, m/s. */
     public double slipstreamMPerS(double leastHalfM) {
         double width = Math.max(halfWidthM, leastHalfM);

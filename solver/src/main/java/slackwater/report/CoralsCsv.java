@@ -10,7 +10,8 @@ import slackwater.result.FlowResult;
 
 /** One line a coral as comma-separated values (RFC 4180), units in the header. */
 public final class CoralsCsv {
-    private static final String HEADER = "name,group,verdict,mean_speed_cm_per_s,margin_95_cm_per_s,"
+    private static final String HEADER = "name,group,verdict,mean_speed_cm_per_s,range_95_from_cm_per_s,"
+            + "range_95_to_cm_per_s,margin_95_cm_per_s,grid_doubt_cm_per_s,pump_doubt_cm_per_s,"
             + "standard_error_cm_per_s,rms_speed_cm_per_s,percentile_95_speed_cm_per_s,wanted_from_cm_per_s,"
             + "wanted_to_cm_per_s,wanted_source,sentence,x_cm,y_cm,z_cm";
     private static final String LINE_END = "\r\n";
@@ -31,7 +32,11 @@ public final class CoralsCsv {
             text(CoralNeeds.nameOf(reading.coral().group())),
             text(reading.verdict().word().toLowerCase(Locale.ROOT)),
             centi(reading.reading().meanMPerS()),
+            centi(reading.interval().lowMPerS()),
+            centi(reading.interval().highMPerS()),
             centi(reading.reading().marginMPerS()),
+            centi(reading.doubt().gridMPerS().orElse(Double.NaN)),
+            centi(reading.doubt().pumpMPerS()),
             centi(reading.reading().standardErrorMPerS()),
             centi(reading.reading().rmsMPerS()),
             centi(reading.reading().p95MPerS()),

@@ -9,6 +9,7 @@ import slackwater.analysis.SpeedHistogram;
 import slackwater.analysis.StillRegion;
 import slackwater.analysis.StillWater;
 import slackwater.analysis.Turnover;
+import slackwater.field.FlowStatistics;
 import slackwater.result.FlowResult;
 
 /** What the report says of the tank as a whole: still water, sand, surface, spread of speeds, turnover. */
@@ -20,20 +21,23 @@ final class Findings {
     private Findings() {
     }
 
-    static String of(FlowResult result) {
+    static String of(FlowResult result, FlowStatistics flow) {
         Assessment assessment = result.assessment();
-        return stillWater(assessment.stillWater()) + sand(assessment) + surface(assessment)
+        return stillWater(assessment.stillWater())
+                + Pictures.ofStillWater(result.scenario(), flow, assessment.stillWater())
+                + sand(assessment) + surface(assessment)
                 + histogram(assessment.histogram()) + turnover(assessment);
     }
 
     private static String stillWater(StillWater still) {
         StringBuilder html = new StringBuilder("<h2>Still water</h2>\n<p>");
-        html.append(still.volumeM3() == 0 ? "No water stands still at its mean reading."
+        html.append(still.volumeM3() == 0 ? "No water is likely to stand still."
                 : Figures.percent(still.shareFraction()) + " of the water, " + Figures.litres(still.volumeM3())
-                + " litres, stands still.");
+                + " litres, likely stands still.");
         html.append(" The edge of still water is never sharp: surely still are ")
                 .append(Figures.litres(still.surelyM3())).append(" litres, possibly still ")
-                .append(Figures.litres(still.possiblyM3())).append(".</p>\n");
+                .append(Figures.litres(still.possiblyM3())).append("; weighed by their chances, ")
+                .append(Figures.litres(still.expectedM3())).append(".</p>\n");
         List<StillRegion> regions = still.regions();
         if (!regions.isEmpty()) {
             html.append("<table>\n<thead><tr><th>Where</th><th class=\"figure\">Litres</th>"
@@ -47,7 +51,8 @@ final class Findings {
             html.append("</tbody>\n</table>\n");
         }
         html.append(rest(still));
-        return html.append("<p class=\"source\">Still: mean speed below 2 cm/s and gusts below 5 cm/s. ")
+        return html.append("<p class=\"source\">Still: mean speed below 2 cm/s and gusts below 5 cm/s. Surely: with a"
+                        + " chance of more than 95 %; likely: more than 50 %; possibly: more than 5 %. ")
                 .append(StillWater.SOURCE).append("</p>\n").toString();
     }
 

@@ -47,7 +47,8 @@ public final class Report {
                 files.add(FILES.get(0), out -> text(out, ReportHtml.write(result, flow)));
                 files.add(FILES.get(1), out -> text(out, CoralsCsv.write(result)));
                 files.add(FILES.get(2), out -> text(out, ResultJson.write(result)));
-                files.add(FILES.get(3), out -> VtkImageData.write(flow, out));
+                files.add(FILES.get(3), out ->
+                        VtkImageData.write(flow, result.assessment().stillWater().probability(), out));
                 files.commit();
             }
         } catch (IOException e) {

@@ -35,8 +35,8 @@ final class ReportHtml {
                 + " \u201cHow far to trust this\u201d below.</p>\n"
                 + verdict(result.assessment())
                 + CoralTable.of(result)
-                + Pictures.of(result.scenario(), flow)
-                + Findings.of(result)
+                + Pictures.of(result.scenario(), flow, result.assessment().stillWater())
+                + Findings.of(result, flow)
                 + Trust.of(result)
                 + Cautions.html()
                 + Trust.provenance(result)

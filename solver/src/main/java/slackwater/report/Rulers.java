@@ -3,26 +3,26 @@ package slackwater.report;
 import java.util.Locale;
 import slackwater.analysis.Figures;
 
-/** What a picture is measured with: rulers in centimetres, a bar of 10 cm, and the colours' bar in cm/s. */
+/** What a picture is measured with: rulers in centimetres, a bar of 10 cm, and the colours' bar in its unit. */
 final class Rulers {
     private static final double[] STEPS_M = {0.05, 0.10, 0.20, 0.50, 1};
     private static final double LEAST_STEP_UNITS = 36;
     private static final double BAR_M = 0.10;
-    private static final double[] TICKS_M_PER_S = {0, 0.01, 0.02, 0.05, 0.08, 0.10, 0.12, 0.15, 0.20, 0.25, 0.30, 0.40,
-        0.50, 0.60, 0.80, 1.0, 1.5, 2.0, 3.0};
     private static final double LEAST_TICK_UNITS = 14;
 
     private final Plane plane;
     private final double width;
     private final double height;
     private final Scale scale;
+    private final Colouring colouring;
     private final StringBuilder svg = new StringBuilder();
 
-    Rulers(Plane plane, double width, double height, Scale scale) {
+    Rulers(Plane plane, double width, double height, Scale scale, Colouring colouring) {
         this.plane = plane;
         this.width = width;
         this.height = height;
         this.scale = scale;
+        this.colouring = colouring;
     }
 
     String draw(String id) {
@@ -68,19 +68,20 @@ final class Rulers {
 
     private void colourBar(String id) {
         double x = width + 22;
-        add("<rect class=\"frame\" x=\"%.1f\" y=\"0\" width=\"14\" height=\"%.1f\" style=\"fill:url(#%s-speed)\"/>", x,
-                height, id);
+        add("<rect class=\"frame\" x=\"%.1f\" y=\"0\" width=\"14\" height=\"%.1f\" style=\"fill:url(#%s-colours)\"/>",
+                x, height, id);
         double free = Double.POSITIVE_INFINITY;
-        for (double speed : TICKS_M_PER_S) {
-            double y = height * (1 - scale.colourFraction(speed));
-            boolean top = speed == scale.topMPerS();
-            if (speed <= scale.topMPerS() && free - y >= LEAST_TICK_UNITS && (top || y >= LEAST_TICK_UNITS)) {
+        for (double value : colouring.ticks()) {
+            double y = height * (1 - colouring.fraction(value));
+            boolean top = value == colouring.top();
+            if (value <= colouring.top() && free - y >= LEAST_TICK_UNITS && (top || y >= LEAST_TICK_UNITS)) {
                 add("<path class=\"tick\" d=\"M%.1f %.1fh4\"/><text class=\"number\" x=\"%.1f\" y=\"%.1f\">%s%s</text>",
-                        x + 14, y, x + 21, y + 3.5, Figures.limitCmPerS(speed), top ? "+" : "");
+                        x + 14, y, x + 21, y + 3.5,
+                        Figures.plain(value * 100), top ? colouring.over() : "");
                 free = y;
             }
         }
-        add("<text class=\"axis\" x=\"%.1f\" y=\"-8\">cm/s</text>", x);
+        add("<text class=\"axis\" x=\"%.1f\" y=\"-8\">%s</text>", x, colouring.unit());
     }
 
     private void add(String format, Object... values) {

@@ -10,11 +10,6 @@ record Scale(double topMPerS, double unitsPerM) {
     private static final double SHOWN_SHARE = 0.98;
     private static final double LONGEST_UNITS = 640;
 
-    /** Where a speed stands on the colours, 0..1: with the square root, so that slow water shows its differences. */
-    double colourFraction(double speedMPerS) {
-        return Math.sqrt(Math.max(0, Math.min(1, speedMPerS / topMPerS)));
-    }
-
     /** Colours end at a round speed that 98 % of the water keeps below. */
     static Scale of(FlowStatistics flow) {
         float[] speeds = new float[flow.grid().cells()];

@@ -2,11 +2,11 @@ package slackwater.report;
 
 import java.util.Locale;
 import slackwater.analysis.Figures;
-import slackwater.analysis.Stillness;
+import slackwater.analysis.StillWater;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Tank;
 
-/** One slice as SVG: speed in colour, still water hatched, rock and sand, arrows of the mean flow, and the frame. */
+/** One slice as SVG: values in colour, still water hatched, rock and sand, arrows of the mean flow, and the frame. */
 final class SlicePicture {
     private static final double LEFT = 58;
     private static final double TOP = 22;
@@ -17,15 +17,22 @@ final class SlicePicture {
 
     private final Slice slice;
     private final Scale scale;
+    private final Colouring colouring;
+    private final float[] stillProbability;
     private final String id;
     private final double width;
     private final double height;
     private final StringBuilder svg = new StringBuilder();
 
-    /** @param id a word that no other picture on the page has */
-    SlicePicture(Slice slice, Scale scale, String id) {
+    /**
+     * @param stillProbability what the hatching follows, one value a cell
+     * @param id a word that no other picture on the page has
+     */
+    SlicePicture(Slice slice, Scale scale, Colouring colouring, float[] stillProbability, String id) {
         this.slice = slice;
         this.scale = scale;
+        this.colouring = colouring;
+        this.stillProbability = stillProbability;
         this.id = id;
         this.width = slice.widthM() * scale.unitsPerM();
         this.height = slice.heightM() * scale.unitsPerM();
@@ -40,20 +47,20 @@ final class SlicePicture {
         definitions();
         add("<g transform=\"translate(%.0f %.0f)\">", LEFT, TOP);
         add("<image width=\"%.1f\" height=\"%.1f\" preserveAspectRatio=\"none\" href=\"%s\"/>", width, height,
-                new SpeedImage(slice, scale).address());
+                new SliceImage(slice, colouring).address());
         stillWater();
         solids(tank);
         arrows();
         add("<rect class=\"frame\" width=\"%.1f\" height=\"%.1f\"/>", width, height);
         svg.append(marks.on(slice, scale));
-        svg.append(new Rulers(slice.plane(), width, height, scale).draw(id));
+        svg.append(new Rulers(slice.plane(), width, height, scale, colouring).draw(id));
         return svg.append("</g></svg>\n").toString();
     }
 
     private void definitions() {
         add("<defs><pattern id=\"%s-hatch\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\""
                 + " patternTransform=\"rotate(45)\"><path d=\"M0 0V6\" class=\"hatch\"/></pattern>", id);
-        add("<linearGradient id=\"%s-speed\" x1=\"0\" y1=\"1\" x2=\"0\" y2=\"0\">", id);
+        add("<linearGradient id=\"%s-colours\" x1=\"0\" y1=\"1\" x2=\"0\" y2=\"0\">", id);
         for (int stop = 0; stop <= 32; stop++) {
             add("<stop offset=\"%.5f\" stop-color=\"%s\"/>", stop / 32.0, Cividis.css(stop / 32.0));
         }
@@ -61,10 +68,10 @@ final class SlicePicture {
     }
 
     private void stillWater() {
-        Stillness stillness = new Stillness(slice.flow());
-        patch((column, row) -> stillness.isSurelyStill(slice.cell(column, row)),
+        patch((column, row) -> stillProbability[slice.cell(column, row)] > StillWater.SURELY,
                 "fill=\"url(#" + id + "-hatch)\" class=\"still\"");
-        patch((column, row) -> stillness.isPossiblyStill(slice.cell(column, row)), "class=\"maybe-still\"");
+        patch((column, row) -> stillProbability[slice.cell(column, row)] > StillWater.LIKELY,
+                "class=\"likely-still\"");
     }
 
     private void solids(Tank tank) {
@@ -114,7 +121,7 @@ final class SlicePicture {
         if (speed < LEAST_SHOWN_M_PER_S) {
             return;
         }
-        double length = room * 0.95 * scale.colourFraction(speed);
+        double length = room * 0.95 * Math.sqrt(Math.min(1, speed / scale.topMPerS()));
         double half = length / 2;
         double barb = Math.max(1.6, length * 0.17);
         double head = Math.min(length * 0.45, 2.4 * barb);

@@ -13,7 +13,7 @@ import slackwater.result.FlowResult;
 public final class TerminalTable {
     private static final int COLUMNS = 100;
     private static final int NAME_COLUMNS = 34;
-    private static final String ROW = "%-10s %-34s %-12s %15s %12s\n";
+    private static final String ROW = "%-10s %-34s %-12s %21s %12s\n";
 
     private TerminalTable() {
     }
@@ -23,15 +23,16 @@ public final class TerminalTable {
         Assessment assessment = result.assessment();
         StringBuilder table = new StringBuilder();
         if (!assessment.corals().isEmpty()) {
-            table.append(row("Verdict", "Coral", "Group", "cm/s", "Wanted"));
+            table.append(row("Verdict", "Coral", "Group", "cm/s (95 % range)", "Wanted"));
             assessment.corals().forEach(coral -> table.append(row(coral)));
             table.append('\n');
         }
         table.append(wrapped(assessment.verdict().symbol() + " " + assessment.verdict().word() + ": "
                 + assessment.summary()));
         StillWater still = assessment.stillWater();
-        table.append(wrapped("Still water: " + Figures.litres(still.volumeM3()) + " l (surely "
-                + Figures.litres(still.surelyM3()) + ", possibly " + Figures.litres(still.possiblyM3()) + ")."));
+        table.append(wrapped("Still water: likely " + Figures.litres(still.volumeM3()) + " l, surely "
+                + Figures.litres(still.surelyM3()) + " l, possibly " + Figures.litres(still.possiblyM3())
+                + " l; expected " + Figures.litres(still.expectedM3()) + " l."));
         assessment.sandBed().map(SandBed::sentence).ifPresent(sentence -> table.append(wrapped(sentence)));
         return table.toString();
     }

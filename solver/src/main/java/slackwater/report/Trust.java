@@ -2,6 +2,7 @@ package slackwater.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import slackwater.analysis.Confidence;
 import slackwater.analysis.Figures;
 import slackwater.field.RunQuality;
 import slackwater.result.FlowResult;
@@ -9,8 +10,6 @@ import slackwater.result.Provenance;
 
 /** How far the numbers can be trusted, and what it takes to compute them again. */
 final class Trust {
-    private static final double COARSEST_KNOWN_M = 0.022;
-    private static final double COARSE_M = 0.015;
     private static final double TROUBLED_DRIFT = 1e-5;
 
     private Trust() {
@@ -21,13 +20,14 @@ final class Trust {
         List<String> points = new ArrayList<>();
         points.add((quality.settled() ? "The readings settled. " : "The readings did NOT settle. ") + quality.remark());
         points.add("The first " + Figures.decimal(quality.spinUpS(), 0) + " s of water time were left out; the next "
-                + Figures.decimal(quality.averagedS(), 0) + " s were averaged. The \u00b1 beside a reading covers only"
-                + " the chance that is left after that, not the faults of the model.");
-        points.add(grid(result.grid().cellSizeM()));
+                + Figures.decimal(quality.averagedS(), 0) + " s were averaged. Readings are means over that time.");
+        Confidence confidence = result.assessment().confidence();
+        points.addAll(confidence.grid());
+        points.addAll(confidence.pumps());
+        points.add("A range holds what was looked at, not the faults of the model: a flat surface, corals that do not"
+                + " slow the water, rock without pores, a tank drawn from a sketch.");
         points.add("Speeds are means of the water's speed at each moment, turbulence included; the speed of the mean"
                 + " stream alone is lower, in such tanks by about a third.");
-        points.add("A pump is known here only by its maker's flow and its outlet. A worn, dirty or generously rated one"
-                + " delivers less, and every speed falls in step.");
         points.add("A jet aimed well away from the tank's length, breadth and height mixes too fast here: in it, far"
                 + " from the pump, a reading may be a fifth to a third too low.");
         points.add("Still water is the least certain finding: even fine computations agree on only about half of the"
@@ -39,20 +39,6 @@ final class Trust {
         StringBuilder html = new StringBuilder("<h2>How far to trust this</h2>\n<ul>\n");
         points.forEach(point -> html.append("<li>").append(Html.escape(point)).append("</li>\n"));
         return html.append("</ul>\n").toString();
-    }
-
-    private static String grid(double cellSizeM) {
-        String cells = "The water was cut into cells of " + Figures.plain(cellSizeM * 100) + " cm. ";
-        if (cellSizeM > COARSEST_KNOWN_M) {
-            return cells + "How far so coarse a grid errs has not been measured: more than the 15 to 30 % that speeds"
-                    + " read low at 2 cm. Take it as a sketch.";
-        }
-        if (cellSizeM > COARSE_M) {
-            return cells + "That is coarse: at 2 cm speeds read 15 to 30 % low, and single places are off by about a"
-                    + " third of the mean speed. Good for sorting layouts, not for a last word.";
-        }
-        return cells + "At 1 cm, against a computation twice as fine, speeds read 5 to 15 % low and single places are"
-                + " off by 15 to 20 % of the mean speed.";
     }
 
     static String provenance(FlowResult result) {

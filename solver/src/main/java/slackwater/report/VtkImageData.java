@@ -22,8 +22,12 @@ public final class VtkImageData {
     private VtkImageData() {
     }
 
-    /** Writes the whole document as UTF-8 and leaves the stream open. */
-    public static void write(FlowStatistics flow, OutputStream stream) throws IOException {
+    /**
+     * Writes the whole document as UTF-8 and leaves the stream open.
+     *
+     * @param stillProbability that a cell's water stands still, 0..1, one value a cell
+     */
+    public static void write(FlowStatistics flow, float[] stillProbability, OutputStream stream) throws IOException {
         OutputStream out = new BufferedOutputStream(stream);
         Grid grid = flow.grid();
         String extent = "0 " + grid.nx() + " 0 " + grid.ny() + " 0 " + grid.nz();
@@ -39,6 +43,8 @@ public final class VtkImageData {
         array(out, "rms_speed", "Float32", 4, grid.cells(), (buffer, cell) -> buffer.putFloat(flow.rmsSpeed()[cell]));
         array(out, "wall_shear_Pa", "Float32", 4, grid.cells(),
                 (buffer, cell) -> buffer.putFloat(flow.wallShear()[cell]));
+        array(out, "still_probability", "Float32", 4, grid.cells(),
+                (buffer, cell) -> buffer.putFloat(stillProbability[cell]));
         array(out, "fluid", "UInt8", 1, grid.cells(),
                 (buffer, cell) -> buffer.put((byte) (flow.fluid()[cell] ? 1 : 0)));
         text(out, "</CellData>\n</Piece>\n</ImageData>\n</VTKFile>\n");

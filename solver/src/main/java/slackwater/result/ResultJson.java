@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
 import slackwater.analysis.Assessment;
+import slackwater.analysis.Confidence;
 import slackwater.analysis.CoralNeeds;
 import slackwater.analysis.CoralReading;
 import slackwater.analysis.SandBed;
@@ -23,7 +24,7 @@ import slackwater.geometry.Vec3;
 /** A result as JSON (RFC 8259) for other programs; each key carries its unit. */
 public final class ResultJson {
     /** Counts up when a key changes its meaning or goes. */
-    static final int FORMAT = 1;
+    static final int FORMAT = 2;
     private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
     private static final double CM_PER_M = 100;
     private static final double LITRES_PER_M3 = 1000;
@@ -51,6 +52,7 @@ public final class ResultJson {
         number(root, "water_volume_l", assessment.waterVolumeM3() * LITRES_PER_M3);
         number(root, "turnover_pumps_per_h", assessment.turnover().pumpsPerHour());
         number(root, "turnover_return_per_h", assessment.turnover().returnPerHour());
+        confidence(root.putObject("confidence"), assessment.confidence());
         quality(root.putObject("run"), result.quality());
         grid(root.putObject("grid"), result.grid());
         provenance(root.putObject("provenance"), result.provenance());
@@ -70,6 +72,10 @@ public final class ResultJson {
         number(node, "percentile_95_speed_cm_per_s", reading.reading().p95MPerS() * CM_PER_M);
         number(node, "standard_error_cm_per_s", reading.reading().standardErrorMPerS() * CM_PER_M);
         number(node, "margin_95_cm_per_s", reading.reading().marginMPerS() * CM_PER_M);
+        number(node, "grid_doubt_cm_per_s", reading.doubt().gridMPerS().orElse(Double.NaN) * CM_PER_M);
+        number(node, "pump_doubt_cm_per_s", reading.doubt().pumpMPerS() * CM_PER_M);
+        number(node, "range_95_from_cm_per_s", reading.interval().lowMPerS() * CM_PER_M);
+        number(node, "range_95_to_cm_per_s", reading.interval().highMPerS() * CM_PER_M);
         number(node, "wanted_from_cm_per_s", reading.range().lowMPerS() * CM_PER_M);
         number(node, "wanted_to_cm_per_s", reading.range().highMPerS() * CM_PER_M);
         node.put("wanted_source", reading.range().source());
@@ -81,6 +87,7 @@ public final class ResultJson {
         number(node, "gust_limit_cm_per_s", StillWater.GUST_LIMIT_M_PER_S * CM_PER_M);
         number(node, "volume_l", still.volumeM3() * LITRES_PER_M3);
         number(node, "share", still.shareFraction());
+        number(node, "expected_l", still.expectedM3() * LITRES_PER_M3);
         number(node, "surely_still_l", still.surelyM3() * LITRES_PER_M3);
         number(node, "possibly_still_l", still.possiblyM3() * LITRES_PER_M3);
         number(node, "scattered_l", still.scatteredM3() * LITRES_PER_M3);
@@ -114,6 +121,16 @@ public final class ResultJson {
         number(node, "from_cm_per_s", bin.fromMPerS() * CM_PER_M);
         number(node, "to_cm_per_s", bin.toMPerS() * CM_PER_M);
         number(node, "share", bin.shareFraction());
+    }
+
+    private static void confidence(ObjectNode node, Confidence confidence) {
+        number(node, "companion_cell_size_cm", confidence.companionCellM().orElse(Double.NaN) * CM_PER_M);
+        number(node, "typical_grid_doubt_share", confidence.typicalFraction().orElse(Double.NaN));
+        number(node, "companion_bias_share", confidence.companionBiasFraction().orElse(Double.NaN));
+        number(node, "pump_uncertainty_share", confidence.pumpFraction());
+        ArrayNode sentences = node.putArray("sentences");
+        confidence.grid().forEach(sentences::add);
+        confidence.pumps().forEach(sentences::add);
     }
 
     private static void quality(ObjectNode node, RunQuality quality) {

@@ -6,7 +6,6 @@ import slackwater.field.BatchMeans;
 import slackwater.field.Grid;
 import slackwater.field.Probe;
 import slackwater.field.ProbeSeries;
-import slackwater.geometry.Vec3;
 
 /** Gathers the speed at one probe and judges how well its mean is known. */
 final class ProbeRecord {
@@ -22,17 +21,7 @@ final class ProbeRecord {
     ProbeRecord(Probe probe, Grid grid, int samplesPerBatch) {
         this.probe = probe;
         this.samplesPerBatch = samplesPerBatch;
-        this.cells = probe.pointsM().stream().mapToInt(point -> cell(grid, point)).toArray();
-    }
-
-    private static int cell(Grid grid, Vec3 point) {
-        double h = grid.cellSizeM();
-        return grid.index(clamp(point.x() / h, grid.nx()), clamp(point.y() / h, grid.ny()),
-                clamp(point.z() / h, grid.nz()));
-    }
-
-    private static int clamp(double position, int count) {
-        return Math.max(0, Math.min(count - 1, (int) Math.floor(position)));
+        this.cells = probe.pointsM().stream().mapToInt(grid::indexAt).toArray();
     }
 
     String name() {

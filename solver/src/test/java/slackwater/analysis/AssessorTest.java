@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import slackwater.MadeUpTank;
 import slackwater.field.FlowStatistics;
@@ -94,7 +95,19 @@ class AssessorTest {
         assertEquals(Verdict.FAIL, assessment.verdict());
         assertTrue(assessment.summary().startsWith("1 of 2 corals stands in water that does not suit it: plate."),
                 assessment.summary());
-        assertTrue(assessment.summary().endsWith("No water stands still."), assessment.summary());
+        assertTrue(assessment.summary().endsWith("No water is likely to stand still."), assessment.summary());
+    }
+
+    /** All speeds 20 % lower on the companion: a typical deviation of 1.4826 x 20 %, and 1.96 of it in the range. */
+    @Test
+    void aRangeHoldsAlmostTwiceTheCellsDeviation() {
+        Evidence evidence = new Evidence(Optional.of(uniform(MadeUpTank.grid(0.04), 0.08f)), "", 0.1);
+        CoralReading plate = Assessor.assess(scenario(List.of(), List.of(LEFT), List.of(PLATE)), uniform(0.1f),
+                List.of(MadeUpTank.series("plate", 0.1, 0)), MadeUpTank.SETTLED, evidence).corals().get(0);
+        double cells = 1.959964 * 1.4826 * 0.2 * 0.1;
+        assertEquals(cells, plate.doubt().gridMPerS().orElseThrow(), 1e-6);
+        assertEquals(0.1 - Math.hypot(cells, 0.01), plate.interval().lowMPerS(), 1e-6);
+        assertEquals(0.1 + Math.hypot(cells, 0.01), plate.interval().highMPerS(), 1e-6);
     }
 
     @Test
@@ -102,7 +115,7 @@ class AssessorTest {
         Assessment assessment = Assessor.assess(scenario(List.of(), List.of(LEFT), List.of()), uniform(0.01f),
                 List.of(), MadeUpTank.SETTLED);
         assertEquals(Verdict.NONE, assessment.verdict());
-        assertTrue(assessment.summary().startsWith("No corals to judge. 100 % of the water stands still"),
+        assertTrue(assessment.summary().startsWith("No corals to judge. 100 % of the water likely stands still"),
                 assessment.summary());
     }
 
@@ -174,7 +187,7 @@ class AssessorTest {
     }
 
     private static Verdict verdict(double mean, double margin, SpeedRange range, boolean settled) {
-        return CoralJudge.verdict(new Reading(mean, mean, mean, margin / 2, margin), range, settled);
+        return CoralJudge.verdict(Interval.about(mean, new Doubt(margin, OptionalDouble.empty(), 0)), range, settled);
     }
 
     private static SandBed sand(Scenario scenario, double speed) {

@@ -104,9 +104,9 @@ class StillWaterTest {
         float[] none = new float[grid.cells()];
         Scenario scenario = new Scenario("boxes", MadeUpTank.TANK, rocks, List.of(), Optional.empty(),
                 Optional.empty(), List.of());
-        return new StillWaterSearch(new FlowStatistics(grid, fluid, none, none, none, mean, rms, error,
-                none, none),
-                new Places(scenario)).find();
+        FlowStatistics flow = new FlowStatistics(grid, fluid, none, none, none, mean, rms, error, none,
+                none);
+        return new StillWaterSearch(flow, new Stillness(flow).probability(none, 0), new Places(scenario)).find();
     }
 
     private void fill(Bounds box, float speed) {

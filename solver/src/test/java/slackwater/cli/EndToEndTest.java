@@ -77,7 +77,10 @@ class EndToEndTest {
         assertFalse(Files.exists(out), "nothing may be written");
     }
 
-    /** Common practice, no source: the return alone does not keep a plating coral clean, circulation pumps do. */
+    /**
+     * Common practice, no source: the return alone does not keep a plating coral clean, circulation pumps do. On one
+     * grid, so that the verdict is about the layout: what cells of 2 cm do would leave it open.
+     */
     @Test
     void platesNeedMoreThanTheReturn() throws IOException {
         String text = Files.readString(SCENARIOS.resolve("terrace-120.toml"));
@@ -90,7 +93,7 @@ class EndToEndTest {
     private Optional<String> verdictOf(String scenario, String coral) throws IOException {
         Path file = folder.resolve("tank.toml");
         Files.writeString(file, scenario);
-        Shell run = Shell.run("run", file, "--cell-cm", "2", "--out", folder.resolve("verdict"));
+        Shell run = Shell.run("run", file, "--cell-cm", "2", "--one-grid", "--out", folder.resolve("verdict"));
         assertTrue(run.code() != ExitCode.BAD_INPUT && run.code() != ExitCode.INTERNAL, run.err());
         try (CSVParser table = CSVParser.parse(folder.resolve("verdict/corals.csv"), StandardCharsets.UTF_8,
                 CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get())) {

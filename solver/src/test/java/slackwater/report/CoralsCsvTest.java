@@ -32,9 +32,12 @@ class CoralsCsvTest {
         for (int n = 0; n < records.size(); n++) {
             CSVRecord record = records.get(n);
             CoralReading reading = result.assessment().corals().get(n);
-            assertEquals(15, record.size());
+            assertEquals(19, record.size());
             assertEquals(reading.reading().meanMPerS() * 100, number(record, "mean_speed_cm_per_s"), 5.1e-4);
             assertEquals(reading.reading().p95MPerS() * 100, number(record, "percentile_95_speed_cm_per_s"), 5.1e-4);
+            assertEquals(reading.interval().lowMPerS() * 100, number(record, "range_95_from_cm_per_s"), 5.1e-4);
+            assertEquals(reading.interval().highMPerS() * 100, number(record, "range_95_to_cm_per_s"), 5.1e-4);
+            assertEquals("", record.get("grid_doubt_cm_per_s"), "one grid knows nothing of the cells");
             assertEquals(4, number(record, "wanted_from_cm_per_s"));
             assertEquals(25, number(record, "y_cm"));
             assertEquals(reading.verdict().name(), record.get("verdict").toUpperCase(Locale.ROOT));

@@ -26,15 +26,15 @@ class PictureTest {
     void theTopOfTheTankIsTheTopOfThePicture() throws IOException {
         FlowStatistics flow = MadeUpTank.flow(MadeUpTank.scenario(), 0.02);
         Slice slice = Slice.at(Plane.FRONT, 0.25, flow);
-        Scale scale = Scale.of(flow);
-        BufferedImage image = ImageIO.read(new ByteArrayInputStream(new SpeedImage(slice, scale).png()));
+        Colouring colouring = Colouring.ofSpeed(flow, Scale.of(flow));
+        BufferedImage image = ImageIO.read(new ByteArrayInputStream(new SliceImage(slice, colouring).png()));
         int perCell = image.getWidth() / slice.columns();
         int column = 5;
         int row = 18;
         double speed = flow.meanSpeed()[slice.cell(column, row)];
         int middleX = column * perCell + perCell / 2;
         int middleY = image.getHeight() - row * perCell - perCell / 2 - 1;
-        int expected = Cividis.rgb(scale.colourFraction(speed));
+        int expected = Cividis.rgb(colouring.fraction(speed));
         assertEquals(expected >> 8 & 0xff, image.getRGB(middleX, middleY) >> 8 & 0xff, 6);
     }
 

@@ -18,6 +18,8 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import slackwater.MadeUpTank;
 import slackwater.analysis.Assessor;
+import slackwater.analysis.Evidence;
+import slackwater.analysis.Figures;
 import slackwater.field.FlowStatistics;
 import slackwater.field.RunQuality;
 import slackwater.geometry.Vec3;
@@ -65,13 +67,14 @@ class ReportHtmlTest {
 
     @Test
     void eachPictureCarriesItsImageScaleAndWords() throws IOException {
-        assertEquals(6, page.select("figure svg").size());
-        assertEquals(5, page.select("svg image").size());
+        assertEquals(7, page.select("figure svg").size());
+        assertEquals(6, page.select("svg image").size());
         for (Element image : page.select("svg image")) {
             String data = image.attr("href").substring("data:image/png;base64,".length());
             assertTrue(ImageIO.read(new ByteArrayInputStream(Base64.getDecoder().decode(data))).getWidth() > 100);
             List<String> words = image.parents().select("svg").first().select("text").eachText();
-            assertTrue(words.containsAll(List.of("cm/s", "10 cm", "1", "2", "3", "4")), words.toString());
+            assertTrue(words.containsAll(List.of("10 cm", "1", "2", "3", "4")), words.toString());
+            assertTrue(words.contains("cm/s") || words.containsAll(List.of("%", "25", "50", "75")), words.toString());
         }
     }
 
@@ -101,11 +104,24 @@ class ReportHtmlTest {
     }
 
     @Test
+    void tellsEachRangeWhatItIsMadeOfAndWhatItLacks() {
+        Evidence evidence = new Evidence(Optional.of(MadeUpTank.flow(scenario, 0.04)), EVIL, 0.2);
+        FlowResult result = MadeUpTank.result(scenario, flow, evidence);
+        String words = Jsoup.parse(ReportHtml.write(result, flow)).text().replace('\u00a0', ' ');
+        result.assessment().corals().forEach(coral -> assertTrue(words.contains(
+                Figures.cmPerS(coral.reading().meanMPerS()) + " (" + Figures.interval(coral.interval()) + ")"), words));
+        assertTrue(words.contains(", cells \u00b1 ") && words.contains(", pumps \u00b1 "), words);
+        assertTrue(words.contains("also computed with cells of 4 cm") && words.contains(EVIL), words);
+        assertFalse(page.text().contains(", cells \u00b1") || page.text().contains(", pumps \u00b1"));
+        assertTrue(page.text().contains("How much their size matters was not computed"));
+    }
+
+    @Test
     void withoutCoralsItSaysSo() {
         Scenario bare = MadeUpTank.with(scenario, List.of());
         Document without = Jsoup.parse(ReportHtml.write(MadeUpTank.result(bare, flow), flow));
         assertTrue(without.text().contains("names no corals, so there is no verdict"));
-        assertEquals(6, without.select("figure svg").size());
+        assertEquals(7, without.select("figure svg").size());
     }
 
     @Test

@@ -45,11 +45,13 @@ class VtkImageDataTest {
             """;
     private final FlowStatistics flow = MadeUpTank.flow(MadeUpTank.scenario(), 0.02);
     private final Grid grid = flow.grid();
+    private final float[] still = MadeUpTank.result(MadeUpTank.scenario(), flow).assessment().stillWater()
+            .probability();
 
     @Test
     void anXmlParserReadsItBack() throws Exception {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        VtkImageData.write(flow, out);
+        VtkImageData.write(flow, still, out);
         Document document = DocumentBuilderFactory.newInstance().newDocumentBuilder()
                 .parse(new ByteArrayInputStream(out.toByteArray()));
         Element image = (Element) document.getElementsByTagName("ImageData").item(0);
@@ -60,6 +62,7 @@ class VtkImageDataTest {
         ByteBuffer speed = array(document, "mean_speed", 4);
         ByteBuffer rms = array(document, "rms_speed", 4);
         ByteBuffer shear = array(document, "wall_shear_Pa", 4);
+        ByteBuffer probability = array(document, "still_probability", 4);
         ByteBuffer fluid = array(document, "fluid", 1);
         for (int cell = 0; cell < grid.cells(); cell++) {
             assertEquals(flow.meanU()[cell], velocity.getFloat());
@@ -68,6 +71,7 @@ class VtkImageDataTest {
             assertEquals(flow.meanSpeed()[cell], speed.getFloat());
             assertEquals(flow.rmsSpeed()[cell], rms.getFloat());
             assertEquals(flow.wallShear()[cell], shear.getFloat());
+            assertEquals(still[cell], probability.getFloat());
             assertEquals(flow.fluid()[cell] ? 1 : 0, fluid.get());
         }
     }
@@ -79,12 +83,12 @@ class VtkImageDataTest {
         assumeTrue(!python.isEmpty(), "no Python with VTK here: install the package python3-vtk9 to run this check");
         Path file = folder.resolve("flow.vti");
         try (OutputStream out = Files.newOutputStream(file)) {
-            VtkImageData.write(flow, out);
+            VtkImageData.write(flow, still, out);
         }
         int cell = grid.index(20, 12, 18);
         String[] lines = run(python.get(0), "-c", SCRIPT, file.toString(), Integer.toString(cell)).split("\n");
         assertArrayEquals(new double[] {61, 26, 25, 0, 0, 0, 0.02, 0.02, 0.02, grid.cells()}, numbers(lines[0]), 1e-9);
-        assertEquals("mean_velocity mean_speed rms_speed wall_shear_Pa fluid", lines[1]);
+        assertEquals("mean_velocity mean_speed rms_speed wall_shear_Pa still_probability fluid", lines[1]);
         assertArrayEquals(new double[] {flow.meanU()[cell], flow.meanV()[cell], flow.meanW()[cell],
             flow.meanSpeed()[cell], flow.rmsSpeed()[cell], flow.wallShear()[cell], 1}, numbers(lines[2]), 1e-7);
     }

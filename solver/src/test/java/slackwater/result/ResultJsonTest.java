@@ -8,10 +8,12 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slackwater.MadeUpTank;
 import slackwater.analysis.Assessor;
 import slackwater.analysis.CoralReading;
+import slackwater.analysis.Evidence;
 import slackwater.field.FlowStatistics;
 import slackwater.field.ProbeSeries;
 import slackwater.scenario.Scenario;
@@ -35,6 +37,9 @@ class ResultJsonTest {
             JsonObject coral = corals.get(n).getAsJsonObject();
             assertEquals(reading.coral().name(), coral.get("name").getAsString());
             assertEquals(reading.reading().meanMPerS() * 100, coral.get("mean_speed_cm_per_s").getAsDouble(), 1e-4);
+            assertEquals(reading.interval().lowMPerS() * 100, coral.get("range_95_from_cm_per_s").getAsDouble(), 1e-4);
+            assertEquals(reading.interval().highMPerS() * 100, coral.get("range_95_to_cm_per_s").getAsDouble(), 1e-4);
+            assertTrue(coral.get("grid_doubt_cm_per_s").isJsonNull(), "one grid knows nothing of the cells");
             assertEquals(reading.sentence(), coral.get("sentence").getAsString());
         }
         JsonObject still = root.getAsJsonObject("still_water");
@@ -46,6 +51,21 @@ class ResultJsonTest {
         assertEquals("2026-01-01T00:00:00Z", root.getAsJsonObject("provenance").get("date").getAsString());
         assertEquals(60, root.getAsJsonObject("grid").get("nx").getAsInt());
         assertTrue(root.getAsJsonArray("speed_histogram").get(9).getAsJsonObject().get("to_cm_per_s").isJsonNull());
+    }
+
+    @Test
+    void carriesWhatTheDoubtRestsOn() {
+        JsonObject root = read(MadeUpTank.result(scenario, flow,
+                new Evidence(Optional.of(MadeUpTank.flow(scenario, 0.04)), "", 0.2)));
+        JsonObject confidence = root.getAsJsonObject("confidence");
+        assertEquals(4, confidence.get("companion_cell_size_cm").getAsDouble(), 1e-9);
+        assertEquals(0.2, confidence.get("pump_uncertainty_share").getAsDouble(), 1e-9);
+        double typical = confidence.get("typical_grid_doubt_share").getAsDouble();
+        root.getAsJsonArray("corals").forEach(node -> {
+            JsonObject coral = node.getAsJsonObject();
+            double mean = coral.get("mean_speed_cm_per_s").getAsDouble();
+            assertTrue(coral.get("grid_doubt_cm_per_s").getAsDouble() >= 1.9599 * typical * mean, coral.toString());
+        });
     }
 
     @Test

@@ -2,19 +2,19 @@ package slackwater.report;
 
 import java.util.Base64;
 
-/** A slice's mean speed as a PNG image: linear between cell centres, from cells of water only. */
-final class SpeedImage {
+/** A slice's values as a PNG image: linear between cell centres, from cells of water only. */
+final class SliceImage {
     private static final int MOST_PIXELS = 960;
     private static final int MOST_PER_CELL = 8;
     private static final int COLOURS = 256;
 
     private final Slice slice;
-    private final Scale scale;
+    private final Colouring colouring;
     private final int perCell;
 
-    SpeedImage(Slice slice, Scale scale) {
+    SliceImage(Slice slice, Colouring colouring) {
         this.slice = slice;
-        this.scale = scale;
+        this.colouring = colouring;
         this.perCell = Math.max(1, Math.min(MOST_PER_CELL, MOST_PIXELS / Math.max(slice.columns(), slice.rows())));
     }
 
@@ -31,7 +31,7 @@ final class SpeedImage {
             for (int x = 0; x < width; x++) {
                 double column = (x + 0.5) / perCell - 0.5;
                 double row = (height - y - 0.5) / perCell - 0.5;
-                double colour = Math.floor(scale.colourFraction(speedMPerS(column, row)) * COLOURS);
+                double colour = Math.floor(colouring.fraction(value(column, row)) * COLOURS);
                 pixels[y * width + x] = (byte) (int) Math.min(COLOURS - 1, colour);
             }
         }
@@ -42,7 +42,7 @@ final class SpeedImage {
         return Png.encode(width, height, pixels, palette);
     }
 
-    private double speedMPerS(double column, double row) {
+    private double value(double column, double row) {
         int left = (int) Math.floor(column);
         int low = (int) Math.floor(row);
         double sum = 0;
@@ -53,7 +53,7 @@ final class SpeedImage {
             int cell = slice.cell(c, r);
             double weight = (1 - Math.abs(column - left - n % 2)) * (1 - Math.abs(row - low - n / 2));
             if (slice.flow().fluid()[cell] && weight > 0) {
-                sum += weight * slice.flow().meanSpeed()[cell];
+                sum += weight * colouring.values()[cell];
                 weights += weight;
             }
         }

@@ -1,0 +1,58 @@
+package slackwater.cli;
+
+import picocli.CommandLine.Option;
+
+/** Options that say how doubt is found. */
+final class DoubtOptions {
+    static final double USUAL_RATIO = 2;
+    private static final double LEAST_RATIO = 1.25;
+    private static final double MOST_RATIO = 3;
+    private static final double MOST_PERCENT = 60;
+
+    @Option(names = "--one-grid",
+            description = "Leave out the companion on larger cells: a little quicker, but the ranges then hold chance"
+                    + " only, not what the size of the cells does.")
+    private boolean oneGrid;
+
+    @Option(names = "--grid-ratio", paramLabel = "RATIO",
+            description = "How much larger the cells of the companion are, 1.25 to 3 (default ${DEFAULT-VALUE}, which"
+                    + " adds about a sixteenth to the time).")
+    private double ratio = USUAL_RATIO;
+
+    @Option(names = "--pump-uncertainty", paramLabel = "PERCENT", defaultValue = "0",
+            description = "How far all pumps and the return may be off together, such as 20%% (0 to 60, default"
+                    + " ${DEFAULT-VALUE}: taken at their word).")
+    private String pumps;
+
+    boolean oneGrid() {
+        return oneGrid;
+    }
+
+    /** @throws BadInput if it is out of bounds */
+    double ratio() {
+        if (!(ratio >= LEAST_RATIO && ratio <= MOST_RATIO)) {
+            throw new BadInput("--grid-ratio: found " + ratio + ", must be " + LEAST_RATIO + " to " + MOST_RATIO
+                    + " (2 compares cells of 1 cm with cells of 2 cm)");
+        }
+        return ratio;
+    }
+
+    /** @throws BadInput if it is no number or out of bounds */
+    double pumpFraction() {
+        double percent = percent(pumps.strip());
+        if (!(percent >= 0 && percent <= MOST_PERCENT)) {
+            throw new BadInput("--pump-uncertainty: found '" + pumps + "', must be 0 to 60, such as 20%");
+        }
+        if (percent > 0 && percent < 1) {
+            throw new BadInput("--pump-uncertainty: found '" + pumps + "', must be 0 or 1 to 60: write a fifth"
+                    + " as 20%");
+        }
+        return percent / 100;
+    }
+
+    /** The number, or no number where there is none. */
+    private static double percent(String text) {
+        String digits = text.endsWith("%") ? text.substring(0, text.length() - 1).strip() : text;
+        return digits.matches("[0-9]+(\\.[0-9]*)?|\\.[0-9]+") ? Double.parseDouble(digits) : Double.NaN;
+    }
+}
