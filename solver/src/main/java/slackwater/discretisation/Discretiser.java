@@ -6,6 +6,7 @@ import slackwater.field.Grid;
 import slackwater.field.UnfitGrid;
 import slackwater.geometry.Vec3;
 import slackwater.lattice.BodyForce;
+import slackwater.lattice.CollisionOperator;
 import slackwater.lattice.CollisionOperator.Bgk;
 import slackwater.lattice.Faces;
 import slackwater.lattice.LatticeProblem;
@@ -35,6 +36,11 @@ public final class Discretiser {
     private Discretiser() {
     }
 
+    /** The collision operator that runs use, for a relaxation time in steps; validation asks here what to test. */
+    public static CollisionOperator operator(double relaxationTime) {
+        return new Bgk(relaxationTime, SMAGORINSKY);
+    }
+
     /**
      * Puts a scenario on the cells cut for its tank.
      *
@@ -58,7 +64,7 @@ public final class Discretiser {
         double tau = 0.5 + 3 * units.viscosity(Seawater.KINEMATIC_VISCOSITY_M2_PER_S);
         Grid grid = voxels.grid();
         LatticeProblem problem = new LatticeProblem(grid.nx(), grid.ny(), grid.nz(), voxels.solid(),
-                Roughness.of(scenario.tank(), voxels), Faces.tank(), new Bgk(tau, SMAGORINSKY),
+                Roughness.of(scenario.tank(), voxels), Faces.tank(), operator(tau),
                 forces(jets, voxels, units), massSources(scenario, voxels, units), seed);
         return new Discretisation(voxels, units, plan, problem);
     }
