@@ -38,6 +38,8 @@ class ContractTest {
     private static final int STEPS = 13;
     /** Single precision keeps 1e-7 of a population of order 0.1; 13 steps and 19 sums leave room for 1e-6. */
     private static final float TOLERANCE = 2e-6f;
+    /** The stress is a share of at most 0.2 of a speed, and most often of 0.003. */
+    private static final float STRESS_TOLERANCE = 0.2f * TOLERANCE;
 
     static Stream<LatticeProblem> problems() {
         List<CollisionOperator> operators = List.of(new Bgk(0.5006, 0.2), new Bgk(0.8, 0));
@@ -140,7 +142,7 @@ class ContractTest {
     void wallStressAgrees(LatticeProblem problem) {
         float[] expected = stressAfter(new ReferenceBackend(), problem, STEPS);
         float[] found = stressAfter(new CpuBackend(2), problem, STEPS);
-        assertArrayEquals(expected, found, TOLERANCE);
+        assertArrayEquals(expected, found, STRESS_TOLERANCE);
         assertArrayEquals(found, stressAfter(new CpuBackend(3), problem, 1, 7, 5), 0);
     }
 

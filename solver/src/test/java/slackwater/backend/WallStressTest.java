@@ -1,11 +1,14 @@
 package slackwater.backend;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import slackwater.backend.cpu.CpuBackend;
@@ -17,6 +20,7 @@ import slackwater.lattice.BoundaryCondition.Periodic;
 import slackwater.lattice.CollisionOperator.Bgk;
 import slackwater.lattice.Faces;
 import slackwater.lattice.LatticeProblem;
+import slackwater.lattice.Surfaces;
 
 /** Friction takes what it says it takes. Source: conservation of momentum; nothing to look up. */
 class WallStressTest {
@@ -88,6 +92,39 @@ class WallStressTest {
                 assertEquals(expected, stress[n], 1e-3 * FORCE * HEIGHT / 2);
             }
         }
+    }
+
+    /** Rows longer than any vector and than those that threads share, with corners and a block of rock. */
+    @Test
+    void longRowsAgreeWithTheReference() {
+        boolean[] solid = new boolean[150 * 7 * 6];
+        for (int n = 0; n < solid.length; n++) {
+            solid[n] = n % 150 >= 40 && n % 150 < 75 && n / 150 % 7 == 3 && n / 150 / 7 < 3;
+        }
+        LatticeProblem problem = new LatticeProblem(150, 7, 6, solid, Surfaces.all(new LogLaw(0.03)), Faces.tank(),
+                new RecursiveRegularised(0.5001, 0.1), List.of(), List.of(), 1);
+        Moments moments = new Moments(solid.length);
+        Random random = new Random(8);
+        for (int n = 0; n < solid.length; n++) {
+            moments.ux()[n] = solid[n] ? 0 : 0.1f * (random.nextFloat() - 0.3f);
+            moments.uy()[n] = solid[n] ? 0 : 0.1f * (random.nextFloat() - 0.5f);
+            moments.uz()[n] = solid[n] ? 0 : 0.1f * (random.nextFloat() - 0.5f);
+        }
+        Moments[] found = {new Moments(solid.length), new Moments(solid.length)};
+        float[][] stress = new float[2][solid.length];
+        for (int which = 0; which < 2; which++) {
+            try (FlowSolver solver = backends().get(which).solver(problem)) {
+                solver.initialise(moments);
+                solver.advance(9);
+                solver.read(found[which]);
+                solver.readWallStress(stress[which]);
+            }
+        }
+        assertArrayEquals(found[0].ux(), found[1].ux(), 2e-6f);
+        assertArrayEquals(found[0].uy(), found[1].uy(), 2e-6f);
+        assertArrayEquals(found[0].uz(), found[1].uz(), 2e-6f);
+        assertArrayEquals(stress[0], stress[1], 5e-8f);
+        assertTrue(sum(stress[0]) > 0.01, "the walls felt " + sum(stress[0]));
     }
 
     /**

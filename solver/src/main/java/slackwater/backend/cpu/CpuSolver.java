@@ -23,6 +23,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     private final Spans spans;
     private final Sweep[] sweeps;
     private final Crew crew;
+    private final float[][] rooms;
     private final float[] f;
     private final int[] homes;
     private final int[][] readBase = new int[2][VelocitySet.Q];
@@ -49,6 +50,8 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
             readBase[0][i] = i * layout.stride;
             readBase[1][i] = VelocitySet.opposite(i) * layout.stride - layout.offset(i);
         }
+        this.rooms = new float[threads][];
+        Arrays.setAll(rooms, worker -> FlatWallSweep.room());
         this.crew = new Crew(threads);
     }
 
@@ -96,7 +99,8 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     }
 
     private void wallShare(int worker) {
-        walls.apply(f, readBase[even() ? 0 : 1], share(walls.count(), worker), share(walls.count(), worker + 1));
+        walls.apply(f, readBase[even() ? 0 : 1], share(walls.rows(), worker), share(walls.rows(), worker + 1),
+                rooms[worker]);
     }
 
     private void sweepShare(int worker) {

@@ -47,6 +47,12 @@ record WallShape(int[] links, double roughDrag, double area, double[] normal, do
         return area >= LEAST_AREA && inverse[0] + inverse[1] + inverse[2] > 0;
     }
 
+    /** True for a flat wall along x: rows of such cells can be treated together. */
+    boolean flatAlongX() {
+        return links.length == 5 && Math.abs(area - 1) < 1e-9 && normal[0] == 0 && IntStream.of(links).allMatch(
+                i -> VelocitySet.cy(i) * normal[1] + VelocitySet.cz(i) * normal[2] == 1);
+    }
+
     /** Inverse of m within the plane across the normal; 0 in a direction in which no link can take momentum. */
     private static double[] alongWall(double[] n, double[] m) {
         double h = Math.sqrt(n[0] * n[0] + n[1] * n[1]);
