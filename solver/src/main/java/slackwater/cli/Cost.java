@@ -28,8 +28,8 @@ record Cost(long cells, long bytes, double leastS, double mostS) {
     private static final double BYTES_PER_MIB = 1024.0 * 1024;
     private static final long FIXED_BYTES = 96L * 1024 * 1024;
     /**
-     * Rock, links, statistics, the companion's too, and the voxeliser on top of the populations, bytes a cell: 60 were measured; kinds of
-     * surface, cells at walls and two more fields of the statistics are 12 by count.
+     * Rock, links, statistics, the companion's too, and the voxeliser on top of the populations, bytes a cell: 60 were
+     * measured; kinds of surface, cells at walls and two more fields of the statistics are 12 by count.
      */
     private static final long OTHER_BYTES_PER_CELL = 72;
 

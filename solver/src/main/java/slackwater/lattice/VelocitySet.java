@@ -1,8 +1,9 @@
 package slackwater.lattice;
 
 /**
- * The D3Q27 velocity set: rest, the 6 neighbours across a face, the 12 across an edge and the 8 across a corner. Opposite
- * directions stand side by side: 1 and 2, 3 and 4, and so on. The speed of sound squared is 1/3. Source: [Qian1992].
+ * The D3Q27 velocity set: rest, the 6 neighbours across a face, the 12 across an edge and the 8 across a corner.
+ * Opposite directions stand side by side: 1 and 2, 3 and 4, and so on. The speed of sound squared is 1/3. Source:
+ * [Qian1992].
  */
 public final class VelocitySet {
     public static final int Q = 27;

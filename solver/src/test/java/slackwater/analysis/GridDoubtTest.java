@@ -114,7 +114,7 @@ class GridDoubtTest {
             mean[cell] = (float) speed.applyAsDouble(grid.centreM(cell).x());
         }
         float[] none = new float[grid.cells()];
-        return new FlowStatistics(grid, fluid, none, none, none, mean, mean, errors);
+        return new FlowStatistics(grid, fluid, none, none, none, mean, mean, errors, none, none);
     }
 
     /** Chance moves whole blobs of water, so the noise is that of blocks of 8 cm. */

@@ -97,7 +97,7 @@ class StillnessTest {
         Grid grid = new Grid(1, 1, 1, CELL_M);
         float[] none = new float[1];
         FlowStatistics flow = new FlowStatistics(grid, new boolean[] {true}, none, none, none, new float[] {mean},
-                new float[] {rms}, new float[] {error});
+                new float[] {rms}, new float[] {error}, none, none);
         return new Stillness(flow).probability(none, pumpFraction)[0];
     }
 
@@ -136,7 +136,7 @@ class StillnessTest {
             mean[cell] = (float) (truth(at) + times * GRID_M_PER_S * off + CHANCE_M_PER_S * random.nextGaussian());
         }
         float[] none = new float[grid.cells()];
-        return new FlowStatistics(grid, fluid, none, none, none, mean, mean, error);
+        return new FlowStatistics(grid, fluid, none, none, none, mean, mean, error, none, none);
     }
 
     /** A cell near where the truth passes the limit, in one of 24 parts of the tank's cross-section. */

@@ -102,7 +102,7 @@ class WallStressTest {
             solid[n] = n % 150 >= 40 && n % 150 < 75 && n / 150 % 7 == 3 && n / 150 / 7 < 3;
         }
         LatticeProblem problem = new LatticeProblem(150, 7, 6, solid, Surfaces.all(new LogLaw(0.03)), Faces.tank(),
-                new RecursiveRegularised(0.5001, 0.1), List.of(), List.of(), 1);
+                new Bgk(0.5001, 0.2), List.of(), List.of(), 1);
         Moments moments = new Moments(solid.length);
         Random random = new Random(8);
         for (int n = 0; n < solid.length; n++) {
@@ -128,8 +128,8 @@ class WallStressTest {
     }
 
     /**
-     * At a Reynolds number of 1e10 smooth friction takes 3e-5 of the first cells' momentum in a step: a frictionless wall
-     * is left, and the stream keeps its momentum (exact). Plain bounce-back takes a third of it in the first step.
+     * At a Reynolds number of 1e10 smooth friction takes 3e-5 of the first cells' momentum in a step: a frictionless
+     * wall is left, and the stream keeps its momentum (exact). Plain bounce-back takes a third of it in the first step.
      */
     @ParameterizedTest
     @MethodSource("backends")

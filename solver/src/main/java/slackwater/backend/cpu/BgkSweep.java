@@ -8,10 +8,10 @@ import slackwater.lattice.CollisionOperator.Bgk;
 
 /**
  * Single-relaxation-time collision with an eddy viscosity, a vector of cells at a time. Populations come in opposite
- * pairs: their sum carries the even moments, their difference the odd ones. With e = rho u u the equilibrium of a pair is
- * w (rho - 1.5 tr e + 4.5 c.e.c) +- 3 w c.j, with w = 2/27, 1/54 and 1/216. The work is cut into a few methods over some
- * hundred cells, with the moments kept between them: one method for all is more than the just-in-time compiler takes.
- * One object for each thread.
+ * pairs: their sum carries the even moments, their difference the odd ones. With e = rho u u the equilibrium of a pair
+ * is w (rho - 1.5 tr e + 4.5 c.e.c) +- 3 w c.j, with w = 2/27, 1/54 and 1/216. The work is cut into a few methods over
+ * some hundred cells, with the moments kept between them: one method for all is more than the just-in-time compiler
+ * takes. One object for each thread.
  */
 final class BgkSweep implements Sweep {
     private static final VectorSpecies<Float> SPECIES = FloatVector.SPECIES_PREFERRED;
@@ -192,7 +192,8 @@ final class BgkSweep implements Sweep {
             syz = syz.sub(eyz);
             FloatVector shear = sxy.mul(sxy).add(sxz.mul(sxz)).add(syz.mul(syz));
             FloatVector contraction = sxx.mul(sxx).add(syy.mul(syy)).add(szz.mul(szz)).add(shear).add(shear);
-            FloatVector effective = contraction.sqrt().mul(inverse).mul(fromArray(SPECIES, eddy, x)).add(tau * tau).sqrt().add(tau);
+            FloatVector effective = contraction.sqrt().mul(inverse).mul(fromArray(SPECIES, eddy, x)).add(tau * tau)
+                    .sqrt().add(tau);
             FloatVector.broadcast(SPECIES, 2f).div(effective).intoArray(omega, n);
             rho.sub(exx.add(eyy).add(ezz).mul(1.5f)).intoArray(common, n);
             jx.intoArray(this.jx, n);
@@ -300,8 +301,8 @@ final class BgkSweep implements Sweep {
     private void relaxCorners(float[] f, int[] b, int from, int to) {
         int step = SPECIES.length();
         for (int n = 0, x = from; x < to; n += step, x += step) {
-            FloatVector both = fromArray(SPECIES, this.common, n).add(fromArray(SPECIES, this.exx, n)).add(fromArray(SPECIES, this.eyy, n)).add(fromArray(SPECIES, this.ezz, n))
-                    .mul(1f / 216);
+            FloatVector both = fromArray(SPECIES, this.common, n).add(fromArray(SPECIES, this.exx, n))
+                    .add(fromArray(SPECIES, this.eyy, n)).add(fromArray(SPECIES, this.ezz, n)).mul(1f / 216);
             FloatVector exy = fromArray(SPECIES, this.exy, n).mul(1f / 216);
             FloatVector exz = fromArray(SPECIES, this.exz, n).mul(1f / 216);
             FloatVector eyz = fromArray(SPECIES, this.eyz, n).mul(1f / 216);
