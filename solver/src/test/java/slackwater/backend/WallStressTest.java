@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import slackwater.backend.cpu.CpuBackend;
 import slackwater.backend.reference.ReferenceBackend;
 import slackwater.lattice.BodyForce;
@@ -92,6 +93,41 @@ class WallStressTest {
                 assertEquals(expected, stress[n], 1e-3 * FORCE * HEIGHT / 2);
             }
         }
+    }
+
+    /** Walls at rest do no work: stirred water in a sponge of rock calms down. Source: conservation of energy. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
+    void wallsDoNoWork(int seed) {
+        int n = 20;
+        boolean[] solid = new boolean[n * n * n];
+        Moments moments = new Moments(solid.length);
+        Random random = new Random(seed);
+        for (int cell = 0; cell < solid.length; cell++) {
+            solid[cell] = random.nextDouble() < 0.5;
+            if (!solid[cell]) {
+                moments.ux()[cell] = (float) (0.1 * (random.nextDouble() - 0.5));
+                moments.uy()[cell] = (float) (0.1 * (random.nextDouble() - 0.5));
+                moments.uz()[cell] = (float) (0.1 * (random.nextDouble() - 0.5));
+            }
+        }
+        LatticeProblem problem = new LatticeProblem(n, n, n, solid, Surfaces.all(new LogLaw(LogLaw.MOST_ROUGHNESS)),
+                Faces.tank(), new RecursiveRegularised(0.50003, 0.1), List.of(), List.of(), 1);
+        try (FlowSolver solver = new CpuBackend(2).solver(problem)) {
+            solver.initialise(moments);
+            double energy = energy(moments);
+            for (int sample = 0; sample < 8; sample++) {
+                solver.advance(100);
+                solver.read(moments);
+                assertTrue(energy(moments) < energy, "after " + solver.step() + " steps " + energy(moments));
+                energy = energy(moments);
+            }
+        }
+    }
+
+    private static double energy(Moments moments) {
+        return IntStream.range(0, moments.cells()).mapToDouble(n -> moments.ux()[n] * moments.ux()[n]
+                + moments.uy()[n] * moments.uy()[n] + moments.uz()[n] * moments.uz()[n]).sum();
     }
 
     /** Rows longer than any vector and than those that threads share, with corners and a block of rock. */

@@ -16,6 +16,7 @@ record WallShape(int[] links, double roughDrag, double area, double[] normal, do
     /** In all but 4 of 100 000 sets of links, the stiffness in a direction along the wall is 0 or at least this. */
     private static final double LEAST_STIFFNESS = 0.02;
     private static final double LEAST_AREA = 1e-6;
+    private static final double ON_THE_PLANE = 1e-6;
 
     /** The shape of a set of directions, given as bits. */
     static WallShape of(int bits, double roughDrag) {
@@ -42,9 +43,11 @@ record WallShape(int[] links, double roughDrag, double area, double[] normal, do
         return new WallShape(links, roughDrag, area, normal, alongWall(normal, m));
     }
 
-    /** False for a lone oblique link and for walls that face each other: plain bounce-back stays as it is. */
+    /** False for a lone oblique link and for walls on more than one side: plain bounce-back stays as it is. */
     boolean slides() {
-        return area >= LEAST_AREA && inverse[0] + inverse[1] + inverse[2] > 0;
+        boolean oneSided = IntStream.of(links).allMatch(i -> VelocitySet.cx(i) * normal[0]
+                + VelocitySet.cy(i) * normal[1] + VelocitySet.cz(i) * normal[2] >= -ON_THE_PLANE);
+        return oneSided && area >= LEAST_AREA && inverse[0] + inverse[1] + inverse[2] > 0;
     }
 
     /** True for a flat wall along x: rows of such cells can be treated together. */

@@ -14,6 +14,7 @@ final class WallFunction {
     /** In all but 4 of 100 000 sets of links, the stiffness in a direction along the wall is 0 or at least this. */
     private static final double LEAST_STIFFNESS = 0.02;
     private static final double LEAST_AREA = 1e-6;
+    private static final double ON_THE_PLANE = 1e-6;
 
     private final WallFriction friction;
     private final boolean[] turned = new boolean[VelocitySet.Q];
@@ -47,6 +48,11 @@ final class WallFunction {
         }
         for (int a = 0; a < 3; a++) {
             n[a] /= area;
+        }
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            if (turned[i] && along(i, n) < -ON_THE_PLANE) {
+                return 0;
+            }
         }
         double density = 1;
         double[] exchange = new double[3];
