@@ -112,7 +112,7 @@ class WallStressTest {
             }
         }
         LatticeProblem problem = new LatticeProblem(n, n, n, solid, Surfaces.all(new LogLaw(LogLaw.MOST_ROUGHNESS)),
-                Faces.tank(), new RecursiveRegularised(0.50003, 0.1), List.of(), List.of(), 1);
+                Faces.tank(), new Bgk(0.50003, 0.2), List.of(), List.of(), 1);
         try (FlowSolver solver = new CpuBackend(2).solver(problem)) {
             solver.initialise(moments);
             double energy = energy(moments);

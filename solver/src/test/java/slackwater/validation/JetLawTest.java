@@ -67,6 +67,7 @@ class JetLawTest {
         }
         double mean = DoubleStream.of(k).average().orElseThrow();
         double scatter = DoubleStream.of(k).map(one -> Math.abs(one - mean) / mean).max().orElseThrow();
-        sheet.within("greatest difference of K from its mean over the aims", Range.of(0), Tolerance.plain(0.1), scatter);
+        sheet.within("greatest difference of K from its mean over the aims", Range.of(0), Tolerance.plain(0.1),
+                scatter);
     }
 }

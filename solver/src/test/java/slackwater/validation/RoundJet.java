@@ -93,7 +93,8 @@ record RoundJet(int outletCells, double edgeOutlets, double turnovers) {
         /** Through the middle of a cube, beginning so far before it. */
         static Axis through(double middleM, double beforeM, double yaw, double pitch) {
             return new Axis(middleM - beforeM * Math.cos(pitch) * Math.cos(yaw),
-                    middleM - beforeM * Math.cos(pitch) * Math.sin(yaw), middleM - beforeM * Math.sin(pitch), yaw, pitch);
+                    middleM - beforeM * Math.cos(pitch) * Math.sin(yaw), middleM - beforeM * Math.sin(pitch), yaw,
+                    pitch);
         }
 
         private static final int POINTS = 24;
