@@ -19,14 +19,13 @@ import slackwater.cli.Shell;
  * @param outletCells width of the outlet in cells
  * @param edgeOutlets edge of the cube in outlets
  * @param turnovers time watched, in outlet widths over the outlet's speed
+ * @param to how far the jet is fitted, in outlets; from 10 on, where it is self-similar
  */
-record RoundJet(int outletCells, double edgeOutlets, double turnovers) {
+record RoundJet(int outletCells, double edgeOutlets, double turnovers, double to) {
     private static final double CELL_M = 0.01;
     private static final double SPEED_M_PER_S = 0.796;
     private static final double B = 6;
-    /** Where the jet is fitted, in outlets: from where it is self-similar to where the tank is felt. */
-    private static final double FROM = 9;
-    private static final double TO = 21;
+    private static final double FROM = 10;
 
     /** What a run showed: decay constant, spread, virtual origin in outlets, greatest angle off the aim in degrees. */
     record Found(double k, double s, double origin, double strayedDeg) {
@@ -72,7 +71,7 @@ record RoundJet(int outletCells, double edgeOutlets, double turnovers) {
         SimpleRegression decay = new SimpleRegression();
         SimpleRegression spread = new SimpleRegression();
         double strayed = 0;
-        for (double outlets = FROM; outlets <= TO; outlets += 1) {
+        for (double outlets = FROM; outlets <= to; outlets += 1) {
             double x = outlets * outletM;
             Centre centre = axis.centre(flow, x);
             double left = 1 / (1 + 4 / (B * B) * x * x / sectionM2);
