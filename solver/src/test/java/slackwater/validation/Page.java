@@ -65,6 +65,14 @@ final class Page {
         Files.writeString(PAGE, text());
     }
 
+    /** Stores what the annotation of a case now says, and keeps its results. */
+    static void storeWords(Story words) throws IOException {
+        Story stored = load(words.name());
+        Story renewed = words.withResults(stored.grid(), stored.rows(), stored.plots());
+        Files.writeString(FOLDER.resolve(words.name() + ".json"), json(renewed));
+        Files.writeString(PAGE, text());
+    }
+
     /** All stored cases, in the order of the page. */
     static List<Story> stories() throws IOException {
         try (Stream<Path> files = Files.list(FOLDER)) {

@@ -19,12 +19,11 @@ record Scale(Plot.Axis axis, double low, double high, double from, double to) {
         return from + (axis.scaled(value) - low) / (high - low) * (to - from);
     }
 
-    /** Round values to mark, four to ten of them; 1, 2 and 5 of each decade on a logarithmic axis. */
+    /** Round values to mark, four to ten of them; parts of each decade on a logarithmic axis. */
     double[] ticks() {
         if (axis.logarithmic()) {
-            return DoubleStream.iterate(Math.floor(low), decade -> decade <= high, decade -> decade + 1)
-                    .flatMap(decade -> DoubleStream.of(1, 2, 5).map(part -> part * Math.pow(10, decade)))
-                    .filter(value -> Math.log10(value) >= low && Math.log10(value) <= high).toArray();
+            double[] few = partsOfDecades(1, 2, 5);
+            return few.length > 2 ? few : partsOfDecades(1, 1.5, 2, 2.5, 3, 4, 5, 6, 8);
         }
         double step = Math.pow(10, Math.floor(Math.log10((high - low) / 4)));
         double times = (high - low) / step;
@@ -32,5 +31,11 @@ record Scale(Plot.Axis axis, double low, double high, double from, double to) {
         double width = step;
         return DoubleStream.iterate(Math.ceil(low / step), n -> n * width <= high, n -> n + 1)
                 .map(n -> n * width).toArray();
+    }
+
+    private double[] partsOfDecades(double... parts) {
+        return DoubleStream.iterate(Math.floor(low), decade -> decade <= high, decade -> decade + 1)
+                .flatMap(decade -> DoubleStream.of(parts).map(part -> part * Math.pow(10, decade)))
+                .filter(value -> Math.log10(value) >= low && Math.log10(value) <= high).toArray();
     }
 }

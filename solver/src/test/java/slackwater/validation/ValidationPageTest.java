@@ -41,6 +41,9 @@ class ValidationPageTest {
     @Test
     void everyCaseIsStoredWithItsWords() throws IOException {
         for (Story story : cases()) {
+            if (Boolean.getBoolean("slackwater.write")) {
+                Page.storeWords(story); // new words need no new run
+            }
             assertEquals(Page.json(story), Page.json(Page.load(story.name()).words()), story.title() + Page.STALE);
         }
     }
