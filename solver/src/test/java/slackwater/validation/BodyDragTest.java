@@ -36,7 +36,7 @@ class BodyDragTest {
         double[] centre = {60, 0, 0};
         WindTunnel tunnel = new WindTunnel(new int[] {204, 53, 53}, SPEED);
         double viscosity = SPEED * 2 * radius / reynolds;
-        try (Flow flow = Flow.of(tunnel.problem(Flow.shipped(viscosity), (x, y, z) ->
+        try (Flow flow = Flow.of(tunnel.problem(Flow.resolved(viscosity), (x, y, z) ->
                 Math.hypot(Math.hypot(x - centre[0], y - centre[1]), z - centre[2]) < radius))) {
             flow.start(tunnel.past(centre, radius)).advance(7000);
             double drag = 4 * tunnel.drag(flow, 12, 180, 160, 25);

@@ -44,7 +44,7 @@ class CavityTest {
         String column = "Re" + reynolds;
         BoundaryCondition wall = new NoSlip();
         Faces faces = new Faces(wall, wall, wall, new MovingWall(lid, 0, 0), new Periodic(), new Periodic());
-        try (Flow flow = Flow.of(Flow.box(new int[] {n, n, 1}, faces, Flow.shipped(lid * n / reynolds)))) {
+        try (Flow flow = Flow.of(Flow.box(new int[] {n, n, 1}, faces, Flow.resolved(lid * n / reynolds)))) {
             double change = flow.settle(4000, 1e-5 * lid, 100);
             double[] u = new double[n];
             double[] v = new double[n];
@@ -72,7 +72,7 @@ class CavityTest {
 
     /** Half the cube is enough: the steady flow is symmetric about the middle of its span, y. */
     @Test
-    @Validated(value = "Cubic cavity, Re 1000, single relaxation time", group = Group.CAVITY,
+    @Validated(value = "Cubic cavity, Re 1000", group = Group.CAVITY,
             source = "Albensoeder and Kuhlmann 2005, J. Comput. Phys. 206, 536-558; extrema as given by Ben Beya and"
                     + " Lili 2008, C. R. Mecanique 336, 863-872, table 1",
             where = "tables 5 and 6, 17 points each", known = Known.SECOND_HAND,
@@ -83,7 +83,7 @@ class CavityTest {
         int n = CUBE;
         double lid = CUBE_LID;
         sheet.grid(CUBE_GRID);
-        try (Flow flow = cube(Flow.bgk(lid * n / 1000))) {
+        try (Flow flow = cube(Flow.resolved(lid * n / 1000))) {
             double change = flow.settle(4000, 1e-4 * lid, 9);
             double[] u = new double[n];
             double[] w = new double[n];
@@ -114,30 +114,6 @@ class CavityTest {
         BoundaryCondition wall = new NoSlip();
         Faces faces = new Faces(wall, wall, wall, new FreeSlip(), wall, new MovingWall(CUBE_LID, 0, 0));
         return Flow.of(Flow.box(new int[] {CUBE, CUBE / 2, CUBE}, faces, operator));
-    }
-
-    /**
-     * A known miss: with the shipped operator the row of cells where the lid runs into the wall sets itself in motion
-     * along the edge, at twice the lid's speed, and stirs the whole cube. When it no longer does, this case becomes
-     * the one above with the shipped operator.
-     */
-    @Test
-    @Validated(value = "Cubic cavity, Re 1000, shipped operator", group = Group.CAVITY,
-            source = "no water can be faster than the lid that drives it; Albensoeder and Kuhlmann 2005, J. Comput."
-                    + " Phys. 206, 536-558, find the flow steady",
-            where = "tables 5 and 6: greatest speed inside 0.59 of the lid's", known = Known.SECOND_HAND,
-            tolerance = "5 % for the edges of the lid, where the velocity jumps and no scheme is accurate",
-            chaotic = true)
-    void cubeShipped(Sheet sheet) {
-        sheet.grid(CUBE_GRID);
-        try (Flow flow = cube(Flow.shipped(CUBE_LID * CUBE / 1000))) {
-            double fastest = 0;
-            for (int look = 0; look < 12; look++) {
-                fastest = Math.max(fastest, flow.advance(250).fastest());
-            }
-            sheet.miss("fastest water/lid in the first 3000 steps", new Range(0, 1), Tolerance.plain(0.05),
-                    fastest / CUBE_LID);
-        }
     }
 
     private static void draw(Sheet sheet, Profile along, Profile up, Published theirU, Published theirV, String column,

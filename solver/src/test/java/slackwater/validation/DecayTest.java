@@ -161,7 +161,7 @@ class DecayTest {
         int steps = (int) Math.round(1 / rate);
         Flow.Start start = (x, y, z) -> shape.at(speed, edge, new double[] {x, y, z});
         Flow.Start end = (x, y, z) -> shape.at(speed * Math.exp(-rate * steps), edge, new double[] {x, y, z});
-        try (Flow flow = Flow.of(Flow.box(size(shape, edge), Faces.periodic(), Flow.shipped(VISCOSITY)))) {
+        try (Flow flow = Flow.of(Flow.box(size(shape, edge), Faces.periodic(), Flow.resolved(VISCOSITY)))) {
             flow.start(start);
             double before = flow.kineticEnergy();
             flow.advance(steps);

@@ -60,7 +60,7 @@ class DuctTest {
         int[] size = {aspect * side, side, 1};
         Faces faces = new Faces(new NoSlip(), new NoSlip(), new NoSlip(), new NoSlip(), new Periodic(),
                 new Periodic());
-        try (Flow flow = Flow.of(Flow.box(size, faces, Flow.shipped(VISCOSITY), Flow.everywhere(size, 0, 0, g)))) {
+        try (Flow flow = Flow.of(Flow.box(size, faces, Flow.resolved(VISCOSITY), Flow.everywhere(size, 0, 0, g)))) {
             flow.advance((int) (1.5 * side * side / VISCOSITY));
             double sum = 0;
             double worst = 0;

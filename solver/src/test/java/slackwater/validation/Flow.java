@@ -43,8 +43,8 @@ final class Flow implements AutoCloseable {
         return Discretiser.operator(0.5 + 3 * viscosity);
     }
 
-    /** A single relaxation time with no eddy viscosity, for comparison. */
-    static CollisionOperator bgk(double viscosity) {
+    /** The same without its eddy viscosity, which is for eddies below a cell: for flows that the cells resolve. */
+    static CollisionOperator resolved(double viscosity) {
         return new CollisionOperator.Bgk(0.5 + 3 * viscosity, 0);
     }
 

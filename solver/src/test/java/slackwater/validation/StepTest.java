@@ -86,7 +86,7 @@ class StepTest {
         }
         BoundaryCondition wall = new NoSlip();
         return new LatticeProblem(LENGTH, height, 1, solid,
-                new Faces(wall, wall, wall, wall, new Periodic(), new Periodic()), Flow.shipped(viscosity),
+                new Faces(wall, wall, wall, wall, new Periodic(), new Periodic()), Flow.resolved(viscosity),
                 List.of(new BodyForce(in, pushes, force, 0, 0, 0, 1, new Modulation.Steady())),
                 List.of(new MassSource(in, shares, rate), new MassSource(out, even, -rate)), 1);
     }
