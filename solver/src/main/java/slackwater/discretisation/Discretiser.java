@@ -2,6 +2,8 @@ package slackwater.discretisation;
 
 import java.util.ArrayList;
 import java.util.List;
+import slackwater.discretisation.Pace.Disc;
+import slackwater.discretisation.Pace.Spout;
 import slackwater.field.Grid;
 import slackwater.field.UnfitGrid;
 import slackwater.geometry.Vec3;
@@ -22,7 +24,7 @@ import slackwater.units.Seawater;
 
 /** Turns a scenario into a lattice problem. The constants are argued for in docs/numerics.md. */
 public final class Discretiser {
-    /** Speed of the fastest jet in cells a step: Mach 0.17. */
+    /** Speed of the fastest source in cells a step: Mach 0.17. */
     private static final double LATTICE_SPEED = 0.1;
     private static final double SMAGORINSKY = 0.2;
     /** r.m.s. of the random part of a jet's force, as a share of the force. */
@@ -52,12 +54,10 @@ public final class Discretiser {
         }
         double h = voxels.grid().cellSizeM();
         List<JetSource> jets = jets(scenario);
-        double fastest = LEAST_SPEED_M_PER_S;
-        double momentum = 0;
-        for (JetSource jet : jets) {
-            fastest = Math.max(fastest, jet.slipstreamMPerS(Patch.LEAST_HALF_WIDTH_CELLS * h));
-            momentum += jet.momentumFluxM4PerS2();
-        }
+        List<Disc> discs = jets.stream().map(jet -> new Disc(jet, Patch.of(jet, voxels))).toList();
+        List<Spout> spouts = spouts(scenario, voxels);
+        double fastest = Math.max(LEAST_SPEED_M_PER_S, Pace.fastestMPerS(discs, spouts, voxels));
+        double momentum = jets.stream().mapToDouble(JetSource::momentumFluxM4PerS2).sum();
         TimePlan plan = TimePlan.of(LATTICE_SPEED * h / fastest, turnS(scenario, momentum),
                 jets.stream().map(JetSource::pattern).toList());
         LatticeUnits units = new LatticeUnits(h, plan.timeStepS(), Seawater.DENSITY_KG_PER_M3);
@@ -65,7 +65,7 @@ public final class Discretiser {
         Grid grid = voxels.grid();
         LatticeProblem problem = new LatticeProblem(grid.nx(), grid.ny(), grid.nz(), voxels.solid(),
                 Roughness.of(scenario.tank(), voxels), Faces.tank(), operator(tau),
-                forces(jets, voxels, units), massSources(scenario, voxels, units), seed);
+                forces(discs, units), massSources(spouts, units), seed);
         return new Discretisation(voxels, units, plan, problem);
     }
 
@@ -85,10 +85,11 @@ public final class Discretiser {
         return jets;
     }
 
-    private static List<BodyForce> forces(List<JetSource> jets, Voxels voxels, LatticeUnits units) {
+    private static List<BodyForce> forces(List<Disc> discs, LatticeUnits units) {
         List<BodyForce> forces = new ArrayList<>();
-        for (JetSource jet : jets) {
-            Patch patch = Patch.of(jet, voxels);
+        for (Disc disc : discs) {
+            JetSource jet = disc.jet();
+            Patch patch = disc.patch();
             double thrustN = Seawater.DENSITY_KG_PER_M3 * jet.momentumFluxM4PerS2();
             Vec3 force = jet.aim().times(units.force(thrustN));
             double least = Patch.LEAST_HALF_WIDTH_CELLS * units.cellSizeM();
@@ -111,17 +112,18 @@ public final class Discretiser {
         };
     }
 
-    private static List<MassSource> massSources(Scenario scenario, Voxels voxels, LatticeUnits units) {
-        List<MassSource> sources = new ArrayList<>();
+    private static List<MassSource> massSources(List<Spout> spouts, LatticeUnits units) {
+        return spouts.stream().map(spout -> new MassSource(spout.patch().cells(), spout.patch().weights(),
+                units.flow(spout.flowM3PerS()))).toList();
+    }
+
+    private static List<Spout> spouts(Scenario scenario, Voxels voxels) {
+        List<Spout> spouts = new ArrayList<>();
         scenario.returnLine().ifPresent(line -> {
-            Patch inlet = Patch.of(JetSource.of(line), voxels);
-            sources.add(new MassSource(inlet.cells(), inlet.weights(), units.flow(line.flowM3PerS())));
-            scenario.overflow().ifPresent(weir -> {
-                Patch outlet = weir(weir, voxels);
-                sources.add(new MassSource(outlet.cells(), outlet.weights(), -units.flow(line.flowM3PerS())));
-            });
+            spouts.add(new Spout(Patch.of(JetSource.of(line), voxels), line.flowM3PerS()));
+            scenario.overflow().ifPresent(weir -> spouts.add(new Spout(weir(weir, voxels), -line.flowM3PerS())));
         });
-        return sources;
+        return spouts;
     }
 
     private static Patch weir(Overflow weir, Voxels voxels) {

@@ -11,8 +11,9 @@ import slackwater.pump.JetSource;
  *
  * @param cells indices in the grid, ascending
  * @param weights share of each cell
+ * @param wholeCells the shares' sum before they were made to sum to 1: the cells that the source fills
  */
-record Patch(int[] cells, float[] weights) {
+record Patch(int[] cells, float[] weights, double wholeCells) {
     /** Half the thickness of a disc, in cells. */
     private static final double HALF_THICKNESS_CELLS = 0.75;
     /** A disc is at least this wide (radius, in cells): narrower ones see the grid. Measured, see docs/numerics.md. */
@@ -42,6 +43,21 @@ record Patch(int[] cells, float[] weights) {
                     && centre.y() < high.y() && centre.z() > low.z() && centre.z() < high.z();
             return inside ? 1 : 0;
         }, what);
+    }
+
+    /** Area of a disc of which rock and glass have left this much, in faces of a cell. */
+    double areaCells() {
+        return wholeCells / (2 * HALF_THICKNESS_CELLS);
+    }
+
+    /** Whether two sources act on a cell together. */
+    boolean meets(Patch other) {
+        for (int cell : cells) {
+            if (Arrays.binarySearch(other.cells, cell) >= 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private interface Weight {
@@ -84,6 +100,6 @@ record Patch(int[] cells, float[] weights) {
         for (int n = 0; n < count; n++) {
             shares[n] = (float) (weights[n] / sum);
         }
-        return new Patch(Arrays.copyOf(cells, count), shares);
+        return new Patch(Arrays.copyOf(cells, count), shares, sum);
     }
 }

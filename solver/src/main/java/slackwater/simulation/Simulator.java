@@ -24,6 +24,8 @@ public final class Simulator {
     private static final int MOST_SPIN_UP = 10;
     private static final int LEAST_BATCHES = 6;
     private static final int MOST_BATCHES = 16;
+    /** Steps between two looks at most: what runs away soon fills the tank, and then nobody knows where it began. */
+    private static final int LONGEST_UNSEEN = 100;
     /** The tank's mean speed counts as settled when it changes by less than this from batch to batch. */
     private static final double STEADY_FRACTION = 0.04;
     /** Halves of the averaging window may differ by this much in the tank's mean speed. */
@@ -96,11 +98,7 @@ public final class Simulator {
     private boolean batch(boolean averaging) {
         double sum = 0;
         for (int sample = 0; sample < plan.samplesPerBatch(); sample++) {
-            solver.advance(plan.stepsPerSample());
-            solver.read(moments);
-            last = Health.of(moments, discretisation.voxels().solid());
-            greatestMach = Math.max(greatestMach, last.mach());
-            if (last.diverged()) {
+            if (!sample()) {
                 return false;
             }
             sum += last.meanSpeed();
@@ -114,6 +112,20 @@ public final class Simulator {
         (averaging ? averaged : spinUp).add(sum / plan.samplesPerBatch());
         if (averaging) {
             averages.endBatch();
+        }
+        return true;
+    }
+
+    /** Goes on to the next sample; false if the numbers ran away. */
+    private boolean sample() {
+        for (int left = plan.stepsPerSample(); left > 0; left -= LONGEST_UNSEEN) {
+            solver.advance(Math.min(left, LONGEST_UNSEEN));
+            solver.read(moments);
+            last = Health.of(moments, discretisation.voxels().solid());
+            greatestMach = Math.max(greatestMach, last.mach());
+            if (last.diverged()) {
+                return false;
+            }
         }
         return true;
     }
