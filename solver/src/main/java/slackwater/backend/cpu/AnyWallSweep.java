@@ -8,11 +8,59 @@ import slackwater.lattice.VelocitySet;
  */
 final class AnyWallSweep implements WallSweep {
     private final FrictionTable friction;
-    private final WallShape wall;
+    private final double roughDrag;
+    private final double area;
+    private final int[] links;
+    /** Momentum along a frictionless wall is the sum of these times the populations: P c_i, turned round in L. */
+    private final double[] freeX = new double[VelocitySet.Q];
+    private final double[] freeY = new double[VelocitySet.Q];
+    private final double[] freeZ = new double[VelocitySet.Q];
+    /** 2 c_i of each link, for the momentum E of bounce-back. */
+    private final double[] twiceX;
+    private final double[] twiceY;
+    private final double[] twiceZ;
+    /** 6 w_i K c_i of each link: what it gains from momentum along the wall. */
+    private final double[] gainX;
+    private final double[] gainY;
+    private final double[] gainZ;
 
     AnyWallSweep(FrictionTable friction, WallShape wall) {
         this.friction = friction;
-        this.wall = wall;
+        roughDrag = wall.roughDrag();
+        area = wall.area();
+        links = wall.links();
+        twiceX = new double[links.length];
+        twiceY = new double[links.length];
+        twiceZ = new double[links.length];
+        gainX = new double[links.length];
+        gainY = new double[links.length];
+        gainZ = new double[links.length];
+        double[] n = wall.normal();
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            double outward = VelocitySet.cx(i) * n[0] + VelocitySet.cy(i) * n[1] + VelocitySet.cz(i) * n[2];
+            freeX[i] = VelocitySet.cx(i) - outward * n[0];
+            freeY[i] = VelocitySet.cy(i) - outward * n[1];
+            freeZ[i] = VelocitySet.cz(i) - outward * n[2];
+        }
+        for (int m = 0; m < links.length; m++) {
+            addLink(m, links[m], wall.inverse());
+        }
+    }
+
+    private void addLink(int m, int i, double[] k) {
+        freeX[i] = -freeX[i];
+        freeY[i] = -freeY[i];
+        freeZ[i] = -freeZ[i];
+        int x = VelocitySet.cx(i);
+        int y = VelocitySet.cy(i);
+        int z = VelocitySet.cz(i);
+        twiceX[m] = 2 * x;
+        twiceY[m] = 2 * y;
+        twiceZ[m] = 2 * z;
+        double weight = 6 * VelocitySet.weight(i);
+        gainX[m] = weight * (k[0] * x + k[3] * y + k[4] * z);
+        gainY[m] = weight * (k[3] * x + k[1] * y + k[5] * z);
+        gainZ[m] = weight * (k[4] * x + k[5] * y + k[2] * z);
     }
 
     @Override
@@ -24,49 +72,31 @@ final class AnyWallSweep implements WallSweep {
 
     /** The formulas of docs/numerics.md; returns rho u_tau^2. */
     private double slide(float[] f, int[] base, int at) {
-        double density = 1 + f[base[0] + at];
+        double density = 1;
         double jx = 0;
         double jy = 0;
         double jz = 0;
-        for (int i = 1; i < VelocitySet.Q; i += 2) {
-            double plus = f[base[i] + at];
-            double minus = f[base[i + 1] + at];
-            double odd = plus - minus;
-            density += plus + minus;
-            jx += odd * VelocitySet.cx(i);
-            jy += odd * VelocitySet.cy(i);
-            jz += odd * VelocitySet.cz(i);
+        for (int i = 0; i < freeX.length; i++) {
+            double value = f[base[i] + at];
+            density += value;
+            jx += freeX[i] * value;
+            jy += freeY[i] * value;
+            jz += freeZ[i] * value;
         }
-        double ex = 0;
-        double ey = 0;
-        double ez = 0;
-        for (int i : wall.links()) {
-            double twice = 2 * f[base[i] + at];
-            ex += twice * VelocitySet.cx(i);
-            ey += twice * VelocitySet.cy(i);
-            ez += twice * VelocitySet.cz(i);
+        double along = Math.sqrt(jx * jx + jy * jy + jz * jz);
+        double rate = friction.rate(along / density, roughDrag);
+        double px = -rate * area * jx;
+        double py = -rate * area * jy;
+        double pz = -rate * area * jz;
+        for (int m = 0; m < links.length; m++) {
+            double value = f[base[links[m]] + at];
+            px -= twiceX[m] * value;
+            py -= twiceY[m] * value;
+            pz -= twiceZ[m] * value;
         }
-        double[] n = wall.normal();
-        double outward = (jx - ex) * n[0] + (jy - ey) * n[1] + (jz - ez) * n[2];
-        double freeX = jx - ex - outward * n[0];
-        double freeY = jy - ey - outward * n[1];
-        double freeZ = jz - ez - outward * n[2];
-        double along = Math.sqrt(freeX * freeX + freeY * freeY + freeZ * freeZ);
-        double rate = friction.rate(along / density, wall.roughDrag());
-        double taken = rate * wall.area();
-        push(f, base, at, -taken * freeX - ex, -taken * freeY - ey, -taken * freeZ - ez);
+        for (int m = 0; m < links.length; m++) {
+            f[base[links[m]] + at] += (float) (gainX[m] * px + gainY[m] * py + gainZ[m] * pz);
+        }
         return rate * along;
-    }
-
-    /** Gives a cell this momentum, as far as it lies along the wall, by a slip velocity s: f_i += 6 w_i c_i.s. */
-    private void push(float[] f, int[] base, int at, double px, double py, double pz) {
-        double[] k = wall.inverse();
-        double sx = k[0] * px + k[3] * py + k[4] * pz;
-        double sy = k[3] * px + k[1] * py + k[5] * pz;
-        double sz = k[4] * px + k[5] * py + k[2] * pz;
-        for (int i : wall.links()) {
-            double cs = sx * VelocitySet.cx(i) + sy * VelocitySet.cy(i) + sz * VelocitySet.cz(i);
-            f[base[i] + at] += (float) (6 * VelocitySet.weight(i) * cs);
-        }
     }
 }
