@@ -120,6 +120,10 @@ final class Run implements Callable<Integer> {
     }
 
     private RunOutcome simulate(Setup setup, Backend backend) {
+        return Retry.simulate(setup, tried -> attempt(tried, backend));
+    }
+
+    private RunOutcome attempt(Setup setup, Backend backend) {
         Thread farewell = new Thread(() -> out().println("\nStopped. Nothing was written."));
         Runtime.getRuntime().addShutdownHook(farewell);
         ProgressBar bar = new ProgressBar(out());

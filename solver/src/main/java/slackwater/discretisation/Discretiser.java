@@ -1,6 +1,7 @@
 package slackwater.discretisation;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import slackwater.discretisation.Pace.Disc;
 import slackwater.discretisation.Pace.Spout;
@@ -18,6 +19,7 @@ import slackwater.pump.JetSource;
 import slackwater.scenario.Overflow;
 import slackwater.scenario.Pattern;
 import slackwater.scenario.Pump;
+import slackwater.scenario.Return;
 import slackwater.scenario.Scenario;
 import slackwater.units.LatticeUnits;
 import slackwater.units.Seawater;
@@ -46,9 +48,19 @@ public final class Discretiser {
     /**
      * Puts a scenario on the cells cut for its tank.
      *
-     * @throws UnfitGrid if the tank, an outlet or the weir has no water at this cell size
+     * @throws UnfitGrid if the tank, an outlet or the weir has no water at this cell size, or the weir's cannot be
+     *     reached from the return
      */
     public static Discretisation discretise(Scenario scenario, Voxels voxels, long seed) {
+        return discretise(scenario, voxels, seed, 1);
+    }
+
+    /**
+     * The same with shorter steps, for water that elsewhere goes faster than at any source.
+     *
+     * @param haste share of the usual step, above 0, at most 1
+     */
+    public static Discretisation discretise(Scenario scenario, Voxels voxels, long seed, double haste) {
         if (voxels.waterCells() == 0) {
             throw new UnfitGrid("rock and sand leave no water in the tank at this cell size");
         }
@@ -58,7 +70,7 @@ public final class Discretiser {
         List<Spout> spouts = spouts(scenario, voxels);
         double fastest = Math.max(LEAST_SPEED_M_PER_S, Pace.fastestMPerS(discs, spouts, voxels));
         double momentum = jets.stream().mapToDouble(JetSource::momentumFluxM4PerS2).sum();
-        TimePlan plan = TimePlan.of(LATTICE_SPEED * h / fastest, turnS(scenario, momentum),
+        TimePlan plan = TimePlan.of(haste * LATTICE_SPEED * h / fastest, turnS(scenario, momentum),
                 jets.stream().map(JetSource::pattern).toList());
         LatticeUnits units = new LatticeUnits(h, plan.timeStepS(), Seawater.DENSITY_KG_PER_M3);
         double tau = 0.5 + 3 * units.viscosity(Seawater.KINEMATIC_VISCOSITY_M2_PER_S);
@@ -117,13 +129,19 @@ public final class Discretiser {
                 units.flow(spout.flowM3PerS()))).toList();
     }
 
+    /** The nozzle's and the weir's cells, in so far as water can go from one to the other. */
     private static List<Spout> spouts(Scenario scenario, Voxels voxels) {
-        List<Spout> spouts = new ArrayList<>();
-        scenario.returnLine().ifPresent(line -> {
-            spouts.add(new Spout(Patch.of(JetSource.of(line), voxels), line.flowM3PerS()));
-            scenario.overflow().ifPresent(weir -> spouts.add(new Spout(weir(weir, voxels), -line.flowM3PerS())));
-        });
-        return spouts;
+        if (scenario.returnLine().isEmpty() || scenario.overflow().isEmpty()) {
+            return List.of();
+        }
+        Return line = scenario.returnLine().get();
+        Patch nozzle = Patch.of(JetSource.of(line), voxels);
+        BitSet reach = Reach.from(nozzle.nearest(line.atM(), voxels.grid()), voxels);
+        Patch weir = weir(scenario.overflow().get(), voxels).within(reach).orElseThrow(() -> new UnfitGrid("rock and"
+                + " sand leave no way for the water from the return to the overflow at this cell size: open one as"
+                + " wide as two cells at least, or use smaller cells"));
+        return List.of(new Spout(nozzle.within(reach).orElse(nozzle), line.flowM3PerS()),
+                new Spout(weir, -line.flowM3PerS()));
     }
 
     private static Patch weir(Overflow weir, Voxels voxels) {

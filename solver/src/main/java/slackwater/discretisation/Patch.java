@@ -1,6 +1,10 @@
 package slackwater.discretisation;
 
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import slackwater.field.Grid;
 import slackwater.field.UnfitGrid;
 import slackwater.geometry.Vec3;
@@ -58,6 +62,31 @@ record Patch(int[] cells, float[] weights, double wholeCells) {
             }
         }
         return false;
+    }
+
+    /** The cell whose centre is nearest to a point. */
+    int nearest(Vec3 pointM, Grid grid) {
+        int layer = grid.nx() * grid.ny();
+        return IntStream.of(cells).boxed().min(Comparator.comparingDouble((Integer cell) -> grid.centreM(
+                cell % grid.nx(), cell / grid.nx() % grid.ny(), cell / layer).minus(pointM).length())).orElseThrow();
+    }
+
+    /** The same source on those of its cells that are among some others; empty if none is. */
+    Optional<Patch> within(BitSet others) {
+        double[] shares = new double[cells.length];
+        for (int n = 0; n < cells.length; n++) {
+            shares[n] = others.get(cells[n]) ? weights[n] : 0;
+        }
+        double sum = Arrays.stream(shares).sum();
+        if (sum == 0) {
+            return Optional.empty();
+        }
+        int[] kept = IntStream.range(0, cells.length).filter(n -> shares[n] > 0).toArray();
+        float[] anew = new float[kept.length];
+        for (int n = 0; n < kept.length; n++) {
+            anew[n] = (float) (shares[kept[n]] / sum);
+        }
+        return Optional.of(new Patch(IntStream.of(kept).map(n -> cells[n]).toArray(), anew, sum * wholeCells));
     }
 
     private interface Weight {

@@ -200,8 +200,8 @@ public final class Simulator {
         int j = cell / grid.nx() % grid.ny();
         int k = cell / grid.nx() / grid.ny();
         return new RunOutcome.Diverged(grid.centreM(i, j, k), solver.step() * plan.timeStepS(),
-                "Move the pump nearest to this place a few centimetres off walls and rock, lower its output,"
-                        + " or use smaller cells.");
+                "Move the pump nearest to this place a few centimetres off walls, rock and other pumps, lower its"
+                        + " output, widen a gap there that the return's water must pass, or use smaller cells.");
     }
 
     private double wallS() {
