@@ -36,9 +36,9 @@ final class Page {
             *Known* says how the published value is known to us: *exact* (derived, or computed in the test), *read* in
             the source, *read second-hand* in a careful transcription, or *from memory*: check before quoting it. The
             error counts from the nearer end where several publications span a band. A **miss** is known, and its test
-            fails when it is mended. The operator is the one that runs use; in flows that the cells resolve (exact solutions,
-            cavities, step, spheres, the channel at Re_tau 180) it is used without its eddy viscosity, which stands for
-            eddies below a cell. Turbulent cases use it whole.
+            fails when it is mended. The operator is the one that runs use; in flows that the cells resolve (exact
+            solutions, cavities, step, sphere) it is used without its eddy viscosity, which stands for eddies below a
+            cell. Turbulent cases use it whole.
             """;
 
     private Page() {

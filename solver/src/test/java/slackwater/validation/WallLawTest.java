@@ -10,9 +10,9 @@ import slackwater.lattice.BoundaryCondition.Periodic;
 import slackwater.lattice.Faces;
 
 /**
- * A turbulent channel between two smooth walls of the law of the wall, ten cells to the half height, far beyond what such
- * cells resolve. Where the pressure drives the water, the walls' stress is known, and the mean speed that comes of it
- * tells the friction.
+ * A turbulent channel between two smooth walls of the law of the wall, ten cells to the half height, far beyond what
+ * such cells resolve. Where the pressure drives the water, the walls' stress is known, and the mean speed that comes of
+ * it tells the friction.
  */
 class WallLawTest {
     private static final int HALF = 10;
@@ -23,8 +23,8 @@ class WallLawTest {
     private static final int EVERY = 50;
     private static final String SOURCE = "log law with kappa 0.41 and B 5.2, Pope 2000, Turbulent Flows, section 7.1";
     private static final String WHERE = "its mean over the half height: U/u_tau = ln(Re_tau)/kappa + B - 1/kappa";
-    private static final String WHY = "friction 5 %, which wall models reach on ten cells to the half height (Malaspinas"
-            + " and Sagaut 2014, J. Comput. Phys. 275, 25-40: 4 %; read in the abstract)";
+    private static final String WHY = "friction 5 %, which wall models reach on ten cells to the half height"
+            + " (Malaspinas and Sagaut 2014, J. Comput. Phys. 275, 25-40: 4 %; read in the abstract)";
 
     @Test
     @Validated(value = "Channel at Re_tau 5000, law of the wall", group = Group.TURBULENCE, source = SOURCE,
