@@ -28,6 +28,7 @@ class JetLawTest {
     private Path folder;
 
     @Test
+    @Tag("full")
     @Validated(value = "Round jet, outlet 2 cells, along an axis", group = Group.JET, source = SOURCE, where = WHERE,
             known = Known.FROM_MEMORY, tolerance = WHY, chaotic = true)
     void alongTheTank(Sheet sheet) throws IOException {
@@ -45,6 +46,14 @@ class JetLawTest {
             known = Known.FROM_MEMORY, tolerance = WHY, chaotic = true)
     void twoCells(Sheet sheet) throws IOException {
         allAims(sheet, new RoundJet(2, 40, 1000, 26));
+    }
+
+    @Test
+    @Tag("full")
+    @Validated(value = "Round jet, outlet 4 cells, four aims", group = Group.JET, source = SOURCE, where = WHERE,
+            known = Known.FROM_MEMORY, tolerance = WHY, chaotic = true)
+    void fourCells(Sheet sheet) throws IOException {
+        allAims(sheet, new RoundJet(4, 30, 1000, 20));
     }
 
     private void allAims(Sheet sheet, RoundJet jet) throws IOException {

@@ -106,6 +106,13 @@ final class Page {
                 here.forEach(story -> below(story, page));
             }
         }
+        List<Story> waiting = Cases.all().stream().filter(Story::waits).sorted(Comparator.comparing(Story::title))
+                .toList();
+        if (!waiting.isEmpty()) {
+            page.append("\n## Written, but not run since the operator changed\n\n");
+            waiting.forEach(story -> page.append("- ").append(story.title()).append(": ").append(story.source())
+                    .append("; ").append(story.where()).append(" (").append(story.known()).append(")\n"));
+        }
         return page.toString();
     }
 

@@ -1,6 +1,7 @@
 package slackwater.validation;
 
 import java.lang.reflect.Method;
+import java.nio.file.Files;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Tag;
@@ -21,6 +22,11 @@ record Story(String title, Group group, String source, String where, String know
                 : test.getDeclaringClass().getAnnotation(Tag.class);
         return new Story(words.value(), words.group(), words.source(), words.where(), words.known().words,
                 words.tolerance(), tag == null ? "every build" : tag.value(), "", List.of(), List.of());
+    }
+
+    /** True for a case of the full set that has no result yet: it has not been run since the solver last changed. */
+    boolean waits() {
+        return !run.equals("every build") && !Files.exists(Page.FOLDER.resolve(name() + ".json"));
     }
 
     /** The case's name as a file's, without ending. */
