@@ -18,8 +18,8 @@ class CavityTest {
     private static final String GHIA = "Ghia, Ghia and Shin 1982, J. Comput. Phys. 48, 387-411";
     private static final String GHIA_WHERE = "tables I and II, 16 points each; without v at x = 0.9063 for Re 400, a"
             + " misprint";
-    private static final String GHIA_WHY = "r.m.s. 0.01 of the lid's speed: our second-order error at 128 cells and Mach"
-            + " 0.09 is below 1 %, theirs on 129 points likewise; extrema 3 %, since the tables' points miss them";
+    private static final String GHIA_WHY = "r.m.s. 0.01 of the lid's speed: our second-order error at 128 cells and"
+            + " Mach 0.09 is below 1 %, theirs on 129 points likewise; extrema 3 %, since the tables' points miss them";
 
     @Test
     @Validated(value = "Square cavity, Re 100", group = Group.CAVITY, source = GHIA, where = GHIA_WHERE,
