@@ -28,8 +28,8 @@ final class Trust {
                 + " slow the water, rock without pores, a tank drawn from a sketch.");
         points.add("Speeds are means of the water's speed at each moment, turbulence included; the speed of the mean"
                 + " stream alone is lower, in such tanks by about a third.");
-        points.add("In a jet, the speed some 10 to 20 outlet widths from its pump reads 10 to 25 % low against published"
-                + " jets: a jet starts wider here than from the real outlet, and mixes a little too fast.");
+        points.add("In a jet, the speed some 10 to 20 outlet widths from its pump reads 10 to 25 % low against"
+                + " published jets: a jet starts wider here than from the real outlet, and mixes a little too fast.");
         points.add("Still water is the least certain finding: even fine computations agree on only about half of the"
                 + " stillest places. Treat its map as where to look, not as a border.");
         if (Math.abs(quality.massDriftPerMinute()) > TROUBLED_DRIFT) {
