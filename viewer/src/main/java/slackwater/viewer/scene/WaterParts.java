@@ -21,9 +21,9 @@ import slackwater.viewer.shape.WallValues;
 
 /** What the water does, as shapes. */
 public final class WaterParts {
-    static final Colour SURELY = Palette.STILL.withOpacity(0.6);
-    static final Colour LIKELY = Palette.STILL.withOpacity(0.22);
-    static final Colour FAST = Palette.FAST.withOpacity(0.3);
+    static final Colour SURELY = Palette.STILL.withOpacity(0.45);
+    static final Colour LIKELY = Palette.STILL.withOpacity(0.15);
+    static final Colour FAST = Palette.FAST.withOpacity(0.22);
     private static final int TRACERS = 2500;
     private static final double TRAIL_S = 0.6;
 

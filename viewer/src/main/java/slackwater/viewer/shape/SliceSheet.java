@@ -22,6 +22,20 @@ public record SliceSheet(Surface surface, float[] values) {
 
     /** Where to cut: square to an axis, at a place along it, metres. */
     public record Cut(Axis axis, double placeM) {
+        /** The layer of cells that holds the place; the nearest where it lies outside. */
+        int layer(Grid grid) {
+            int depth = switch (axis) {
+                case X -> grid.nx();
+                case Y -> grid.ny();
+                case Z -> grid.nz();
+            };
+            return Math.max(0, Math.min(depth - 1, (int) Math.floor(placeM / grid.cellSizeM())));
+        }
+
+        /** The same cut through the middle of the cells, where their values stand. */
+        public Cut centred(Grid grid) {
+            return new Cut(axis, (layer(grid) + 0.5) * grid.cellSizeM());
+        }
     }
 
     private static final class Cutter {
@@ -38,12 +52,7 @@ public record SliceSheet(Surface surface, float[] values) {
             this.fluid = fluid;
             this.cells = cells;
             this.cut = cut;
-            int depth = switch (cut.axis()) {
-                case X -> grid.nx();
-                case Y -> grid.ny();
-                case Z -> grid.nz();
-            };
-            this.layer = Math.max(0, Math.min(depth - 1, (int) Math.floor(cut.placeM() / grid.cellSizeM())));
+            this.layer = cut.layer(grid);
             this.columns = cut.axis() == Axis.X ? grid.ny() : grid.nx();
             this.rows = cut.axis() == Axis.Z ? grid.ny() : grid.nz();
         }
