@@ -55,10 +55,11 @@ public final class Composer {
         notes.add("Means over time, on cells of " + Figures.cell(water.flow().grid().cellSizeM()) + ". "
                 + (water.settled() ? "Estimates, with a range of their own in the report."
                 : "The water had NOT settled: no number here is to be relied on."));
+        double level = scene.scenario().tank().waterLevelM();
         boolean coloured = false;
         if (look.shows(Layer.SPEED)) {
             List<Cut> cuts = look.cuts().stream().map(cut -> cut.centred(water.flow().grid())).toList();
-            cuts.forEach(cut -> items.add(WaterParts.slice(water, cut, speeds)));
+            cuts.forEach(cut -> items.add(WaterParts.slice(water, cut, speeds, level)));
             notes.add("Speed on " + String.join(", and on ", cuts.stream().map(Composer::words).toList()) + ".");
             coloured = true;
         }
@@ -79,10 +80,10 @@ public final class Composer {
             legends.add(new Bar("rub of the water on sand and rock, " + scale.unit(), scale));
         }
         if (look.shows(Layer.STILL_WATER)) {
-            items.addAll(WaterParts.still(water));
+            items.addAll(WaterParts.still(water, level));
         }
         if (look.shows(Layer.FAST_WATER)) {
-            items.addAll(WaterParts.fast(water, look.fastMPerS()));
+            items.addAll(WaterParts.fast(water, look.fastMPerS(), level));
         }
     }
 

@@ -25,7 +25,7 @@ public final class StreamParts {
     private static final int SCATTERED = 40;
     private static final double LONGEST_TANKS = 0.55;
     private static final double ARROW_EVERY_M = 0.2;
-    private static final double WIDTH_UNITS = 2.2;
+    private static final double WIDTH_UNITS = 1.8;
 
     private StreamParts() {
     }
