@@ -75,7 +75,10 @@ final class Averages {
         batches++;
     }
 
-    /** The averages in SI over all samples, an unfinished batch included; errors are infinite before two batches. */
+    /**
+     * The averages in SI over all samples, an unfinished batch included. Before there are two batches, the standard
+     * error is unknown; the whole standard deviation of the speed stands for it, as if averaging had gained nothing.
+     */
     FlowStatistics statistics(LatticeUnits units) {
         double speedMPerS = units.speedMPerS();
         float perSample = (float) (speedMPerS / samples);
@@ -88,8 +91,9 @@ final class Averages {
             double mean = sumBatch[n] / batches;
             double variance = Math.max(0, sumBatchSquare[n] / batches - mean * mean) * batches / (batches - 1);
             rmsStress[n] = (float) (Math.sqrt(sumStressSquare[n] / samples) * units.stressPa());
-            error[n] = batches < 2 ? Float.POSITIVE_INFINITY : (float) (Math.sqrt(variance / batches) * speedMPerS);
             speed[n] = (sumSpeed[n] + batchSpeed[n]) * perSample;
+            error[n] = batches < 2 ? (float) Math.sqrt(Math.max(0, rms[n] * rms[n] - speed[n] * speed[n]))
+                    : (float) (Math.sqrt(variance / batches) * speedMPerS);
         }
         return new FlowStatistics(voxels.grid(), voxels.fluid(), scaled(sumU, perSample), scaled(sumV, perSample),
                 scaled(sumW, perSample), speed, rms, error,
