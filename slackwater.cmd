@@ -9,7 +9,7 @@ if errorlevel 1 (
     echo slackwater needs Java 17 or later, and no java was found. Install a JDK. 1>&2
     exit /b 2
 )
-if not exist "%here%solver\target\slackwater-solver.jar" (
+if not exist "%here%viewer\target\slackwater-viewer.jar" (
     where mvn >nul 2>nul
     if errorlevel 1 (
         echo slackwater is not built yet, and no mvn was found. Install Maven. 1>&2
@@ -19,12 +19,8 @@ if not exist "%here%solver\target\slackwater-solver.jar" (
     call mvn -B -q -f "%here%pom.xml" -Dmaven.test.skip=true package
     if errorlevel 1 exit /b 1
 )
-if "%~1"=="view" (
-    "%java%" -jar "%here%viewer\target\slackwater-viewer.jar"
-    exit /b
-)
 set "memory="
 if defined SLACKWATER_MEMORY set "memory=-Xmx%SLACKWATER_MEMORY%"
 "%java%" --add-modules jdk.incubator.vector -Djava.awt.headless=true %memory% ^
-    -cp "%here%solver\target\slackwater-solver.jar;%here%solver\target\lib\*" slackwater.cli.Main %*
+    -jar "%here%viewer\target\slackwater-viewer.jar" %*
 exit /b %errorlevel%

@@ -119,6 +119,9 @@ class ArchitectureTest {
         Map<String, Set<String>> table = new TreeMap<>();
         Matcher row = ROW.matcher(Files.readString(PAGE));
         while (row.find()) {
+            if (row.group(1).startsWith("viewer")) {
+                continue; // the viewer's rows are read by the viewer's own test
+            }
             table.put(row.group(1), NAME.matcher(row.group(2)).results().map(name -> name.group(1))
                     .collect(Collectors.toCollection(TreeSet::new)));
         }

@@ -1,10 +1,10 @@
 package slackwater.cli;
 
 /** Something asked for that cannot be done; the message says what to do instead. */
-final class BadInput extends RuntimeException {
+public final class BadInput extends RuntimeException {
     private static final long serialVersionUID = 1;
 
-    BadInput(String message) {
+    public BadInput(String message) {
         super(message);
     }
 }

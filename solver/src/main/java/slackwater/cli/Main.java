@@ -27,14 +27,24 @@ public final class Main implements Runnable {
     }
 
     public static void main(String[] arguments) {
+        start(Extras.NONE, arguments);
+    }
+
+    /** The whole program with what comes to it from elsewhere: runs the command line and exits. */
+    public static void start(Extras extras, String... arguments) {
         PrintWriter out = new PrintWriter(System.out, true, Terminal.charset());
         PrintWriter err = new PrintWriter(System.err, true, Terminal.charset());
-        System.exit(run(out, err, arguments));
+        System.exit(run(out, err, extras, arguments));
+    }
+
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        return run(out, err, Extras.NONE, arguments);
     }
 
     /** Runs a command line and returns the exit code; nothing is printed but to the two writers. */
-    static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        CommandLine line = new CommandLine(new Main());
+    public static int run(PrintWriter out, PrintWriter err, Extras extras, String... arguments) {
+        CommandLine line = new CommandLine(new Main(), extras.factory());
+        extras.commands().forEach(line::addSubcommand);
         line.setOut(out).setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler((fault, all) -> badUse(fault, err));

@@ -19,6 +19,7 @@ import slackwater.backend.Backend;
 import slackwater.backend.cpu.CpuBackend;
 import slackwater.discretisation.Discretisation;
 import slackwater.geometry.Vec3;
+import slackwater.report.Artist;
 import slackwater.report.Report;
 import slackwater.report.TerminalTable;
 import slackwater.result.FlowResult;
@@ -64,6 +65,12 @@ final class Run implements Callable<Integer> {
 
     @Mixin
     private DoubtOptions doubt;
+
+    private final Artist artist;
+
+    Run(Artist artist) {
+        this.artist = artist;
+    }
 
     @Override
     public Integer call() throws ScenarioFaults {

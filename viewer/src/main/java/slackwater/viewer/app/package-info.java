@@ -1,2 +1,2 @@
-/** The viewer's window, input and loop, of which only the door stands so far. */
+/** The program's entry and its commands that show something. */
 package slackwater.viewer.app;

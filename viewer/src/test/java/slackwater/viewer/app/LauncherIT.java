@@ -1,4 +1,4 @@
-package slackwater.cli;
+package slackwater.viewer.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -14,13 +14,17 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import slackwater.cli.ExitCode;
 
 /** The packaged program through its launcher, in a process of its own. */
 class LauncherIT {
     @TempDir
     private Path folder;
 
-    private Shell launch(String... arguments) throws IOException, InterruptedException {
+    private record Said(int code, String out, String err) {
+    }
+
+    private Said launch(String... arguments) throws IOException, InterruptedException {
         assumeFalse(File.separatorChar == '\\', "Windows has a launcher of its own, slackwater.cmd");
         List<String> command = new ArrayList<>(List.of("./slackwater"));
         command.addAll(List.of(arguments));
@@ -29,14 +33,14 @@ class LauncherIT {
         Process process = new ProcessBuilder(command).directory(Path.of("..").toFile()).redirectOutput(out.toFile())
                 .redirectErrorStream(false).redirectError(err.toFile()).start();
         int code = process.waitFor();
-        return new Shell(code, Files.readString(out, StandardCharsets.UTF_8),
+        return new Said(code, Files.readString(out, StandardCharsets.UTF_8),
                 Files.readString(err, StandardCharsets.UTF_8));
     }
 
     @Test
     void runsAnExample() throws IOException, InterruptedException {
         Path out = folder.resolve("nano");
-        Shell run = launch("run", "scenarios/nano-30.toml", "--cell-cm", "2", "--out", out.toString());
+        Said run = launch("run", "scenarios/nano-30.toml", "--cell-cm", "2", "--out", out.toString());
         assertTrue(List.of(ExitCode.DONE, ExitCode.NOT_SETTLED, ExitCode.VERDICT_FAIL).contains(run.code()),
                 run.err());
         assertTrue(run.out().contains("95 % range"), run.out());
@@ -45,10 +49,10 @@ class LauncherIT {
     }
 
     @Test
-    void tellsTheShellWhatWentWrong() throws IOException, InterruptedException {
+    void tellsTheSaidWhatWentWrong() throws IOException, InterruptedException {
         assertEquals(ExitCode.BAD_INPUT, launch("run", "scenarios/invalid/ten-mistakes.toml").code());
         assertEquals(ExitCode.BAD_INPUT, launch("check", "nowhere.toml").code());
-        Shell help = launch("--help");
+        Said help = launch("--help");
         assertEquals(ExitCode.DONE, help.code());
         assertTrue(help.out().contains("slackwater run"), help.out());
     }

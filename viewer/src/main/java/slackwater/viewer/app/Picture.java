@@ -1,0 +1,114 @@
+package slackwater.viewer.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import slackwater.cli.BadInput;
+import slackwater.cli.ExitCode;
+import slackwater.report.Png;
+import slackwater.scenario.ScenarioFaults;
+import slackwater.scenario.ScenarioReader;
+import slackwater.viewer.camera.Frame;
+import slackwater.viewer.camera.View;
+import slackwater.viewer.gl.Image;
+import slackwater.viewer.gl.NoGraphics;
+import slackwater.viewer.gl.Offscreen;
+import slackwater.viewer.gl.Renderer;
+import slackwater.viewer.scene.Composer;
+import slackwater.viewer.scene.Drawing;
+import slackwater.viewer.scene.Layer;
+import slackwater.viewer.scene.Look;
+import slackwater.viewer.scene.Scene;
+
+/** Draws a tank into a file, without a window. */
+@Command(name = "picture", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Draws a tank, or what a finished run found in it, into a PNG file.",
+        footer = {"", "Needs no screen and no graphics card. Exit codes: 0 done, 2 something is wrong with the input,"
+            + " or there is no OpenGL.", "", "Examples:",
+            "  slackwater picture out/terrace-120 --view corner --show streamlines --out stream.png",
+            "  slackwater picture my-tank.toml --out layout.png"})
+final class Picture implements Callable<Integer> {
+    private static final int MOST_PX = 16384;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "SCENARIO-or-RESULT",
+            description = "A scenario file (.toml), drawn as a layout alone, or the folder of a finished run.")
+    private Path source;
+
+    @Option(names = "--view", paramLabel = "SIDE", defaultValue = "corner",
+            description = "front, side, top or corner (default ${DEFAULT-VALUE}).")
+    private View view;
+
+    @Option(names = "--show", paramLabel = "WHAT", split = ",", description = "What to show beside the tank, with"
+            + " commas between: still-water, speed, streamlines, fast-water, tracers, shear, jets, names (default:"
+            + " still-water,jets,names).")
+    private List<String> shown = List.of("still-water", "jets", "names");
+
+    @Option(names = "--size", paramLabel = "WxH", defaultValue = "1600x900",
+            description = "Size in units of type; pixels at scale 1 (default ${DEFAULT-VALUE}).")
+    private String size;
+
+    @Option(names = "--scale", paramLabel = "S", defaultValue = "1",
+            description = "Pixels a unit of type, 0.5 to 4 (default ${DEFAULT-VALUE}): 1.5 makes all finer.")
+    private double scale;
+
+    @Option(names = "--out", paramLabel = "FILE", defaultValue = "picture.png",
+            description = "The PNG file to write (default ${DEFAULT-VALUE}).")
+    private Path target;
+
+    @Override
+    public Integer call() throws ScenarioFaults {
+        Frame frame = frame();
+        Set<Layer> layers = layers();
+        Scene scene = Scene.of(ScenarioReader.read(source));
+        Drawing drawing = Composer.draw(scene, Look.of(scene, layers, List.of()));
+        try (Offscreen offscreen = Offscreen.open()) {
+            Image image = offscreen.draw(drawing, view.on(drawing.boxM(), frame, Renderer.margins(drawing)), frame);
+            Files.write(target, Png.encode(image.widthPx(), image.heightPx(), image.rgb()));
+            spec.commandLine().getOut().println("Written to " + target + ".");
+        } catch (NoGraphics none) {
+            throw new BadInput(none.getMessage());
+        } catch (IOException unwritten) {
+            throw new BadInput("--out: " + target + " cannot be written (" + unwritten.getMessage()
+                    + "); choose another file");
+        }
+        return ExitCode.DONE;
+    }
+
+    private Set<Layer> layers() {
+        Set<Layer> layers = EnumSet.noneOf(Layer.class);
+        for (String word : shown) {
+            layers.add(Layer.of(word.strip()).orElseThrow(() -> new BadInput("--show: found " + word
+                    + ", must be one of " + String.join(", ", Layer.words()))));
+        }
+        return layers;
+    }
+
+    private Frame frame() {
+        String[] sides = size.toLowerCase(Locale.ROOT).split("x");
+        try {
+            int width = (int) Math.round(Integer.parseInt(sides[0]) * scale);
+            int height = (int) Math.round(Integer.parseInt(sides[1]) * scale);
+            if (sides.length == 2 && Math.min(width, height) >= 64 && Math.max(width, height) <= MOST_PX
+                    && scale >= 0.5 && scale <= 4) {
+                return new Frame(width, height, scale);
+            }
+        } catch (NumberFormatException | ArrayIndexOutOfBoundsException odd) {
+            // told below with all else that does not fit
+        }
+        throw new BadInput("--size, --scale: found " + size + " at " + scale + ", must be like 1600x900, 64 to "
+                + MOST_PX + " pixels each way, at 0.5 to 4");
+    }
+}

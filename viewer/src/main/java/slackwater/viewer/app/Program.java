@@ -1,0 +1,31 @@
+package slackwater.viewer.app;
+
+import java.util.List;
+import slackwater.cli.Extras;
+import slackwater.cli.Main;
+import slackwater.report.Artist;
+
+/** The whole program: the solver's commands and those that show something. */
+public final class Program {
+    private static final int FOREIGN_MEMORY_IS_FINAL = 25;
+
+    private Program() {
+    }
+
+    public static void main(String[] arguments) {
+        quieten();
+        Main.start(extras(), arguments);
+    }
+
+    static Extras extras() {
+        return new Extras(List.of(new Picture()), Artist.NONE);
+    }
+
+    /** Newer Javas warn at every start of libraries that reach memory the old way; these two then know a new one. */
+    private static void quieten() {
+        if (Runtime.version().feature() >= FOREIGN_MEMORY_IS_FINAL) {
+            System.setProperty("org.lwjgl.system.memoryBackend", "ffm");
+            System.setProperty("joml.nounsafe", "true");
+        }
+    }
+}

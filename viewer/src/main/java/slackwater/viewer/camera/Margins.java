@@ -1,0 +1,6 @@
+package slackwater.viewer.camera;
+
+/** Room kept free about what is looked at, in units of type. */
+public record Margins(double left, double right, double top, double bottom) {
+    public static final Margins NONE = new Margins(0, 0, 0, 0);
+}

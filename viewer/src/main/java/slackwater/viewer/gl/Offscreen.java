@@ -1,0 +1,66 @@
+package slackwater.viewer.gl;
+
+import static org.lwjgl.opengl.GL41C.GL_PACK_ALIGNMENT;
+import static org.lwjgl.opengl.GL41C.GL_RENDERER;
+import static org.lwjgl.opengl.GL41C.GL_RGB;
+import static org.lwjgl.opengl.GL41C.GL_UNSIGNED_BYTE;
+import static org.lwjgl.opengl.GL41C.glGetString;
+import static org.lwjgl.opengl.GL41C.glPixelStorei;
+import static org.lwjgl.opengl.GL41C.glReadPixels;
+
+import java.nio.ByteBuffer;
+import org.lwjgl.system.MemoryUtil;
+import slackwater.viewer.camera.Camera;
+import slackwater.viewer.camera.Frame;
+import slackwater.viewer.scene.Drawing;
+
+/** Draws pictures without a window, a screen or a graphics card. Belongs to the thread that opened it. */
+public final class Offscreen implements AutoCloseable {
+    private final EglContext context;
+    private final Renderer renderer;
+
+    private Offscreen(EglContext context) {
+        this.context = context;
+        this.renderer = new Renderer();
+    }
+
+    /** @throws NoGraphics where there is nothing to draw with */
+    public static Offscreen open() throws NoGraphics {
+        return new Offscreen(EglContext.open());
+    }
+
+    /** What does the drawing, in the driver's words. */
+    public String driver() {
+        return glGetString(GL_RENDERER);
+    }
+
+    public Image draw(Drawing drawing, Camera camera, Frame frame) {
+        try (Canvas page = new Canvas(frame, 0)) {
+            renderer.draw(drawing, camera, frame, new Target(page.framebuffer(), 0, 0));
+            return read(frame);
+        }
+    }
+
+    /** The picture in the framebuffer that is bound, such as a window's just after it was drawn. */
+    public static Image read(Frame frame) {
+        int row = 3 * frame.widthPx();
+        ByteBuffer pixels = MemoryUtil.memAlloc(row * frame.heightPx());
+        try {
+            glPixelStorei(GL_PACK_ALIGNMENT, 1);
+            glReadPixels(0, 0, frame.widthPx(), frame.heightPx(), GL_RGB, GL_UNSIGNED_BYTE, pixels);
+            byte[] rgb = new byte[row * frame.heightPx()];
+            for (int y = 0; y < frame.heightPx(); y++) {
+                pixels.get((frame.heightPx() - 1 - y) * row, rgb, y * row, row);
+            }
+            return new Image(frame.widthPx(), frame.heightPx(), rgb);
+        } finally {
+            MemoryUtil.memFree(pixels);
+        }
+    }
+
+    @Override
+    public void close() {
+        renderer.close();
+        context.close();
+    }
+}

@@ -1,0 +1,162 @@
+package slackwater.viewer.gl;
+
+import java.util.ArrayList;
+import java.util.List;
+import slackwater.viewer.camera.Camera;
+import slackwater.viewer.camera.Frame;
+import slackwater.viewer.camera.Lens;
+import slackwater.viewer.camera.Margins;
+import slackwater.viewer.colour.Colour;
+import slackwater.viewer.colour.ColourScale;
+import slackwater.viewer.scene.Drawing;
+import slackwater.viewer.scene.Label;
+import slackwater.viewer.scene.LabelPlan;
+import slackwater.viewer.scene.LabelPlan.Area;
+import slackwater.viewer.scene.LabelPlan.Pin;
+import slackwater.viewer.scene.Legend;
+import slackwater.viewer.scene.Palette;
+
+/** The words on a picture: title and notes at the top, labels beside things, legends and a ruler at the bottom. */
+final class Overlay {
+    private static final double EDGE = 20;
+    private static final double TITLE = 18;
+    private static final double TEXT = 12.5;
+    private static final double LINE = 17;
+    private static final double LEGEND_HEIGHT = 42;
+    private static final double BAR_WIDTH = 240;
+    private static final double BAR_HEIGHT = 11;
+    private static final double CARD_PAD = 5;
+    private static final double ACCENT = 3;
+    private static final double RULER_M = 0.1;
+    private static final Colour CARD = Colour.of(0xFFFFFF).withOpacity(0.9);
+
+    private final Sheet sheet;
+    private final Drawing drawing;
+    private final Frame frame;
+    private final Camera camera;
+
+    Overlay(Sheet sheet, Drawing drawing, Frame frame, Camera camera) {
+        this.sheet = sheet;
+        this.drawing = drawing;
+        this.frame = frame;
+        this.camera = camera;
+    }
+
+    /** Room that the words need about the tank. */
+    static Margins margins(Drawing drawing) {
+        double top = EDGE + (drawing.title().isEmpty() ? 0 : TITLE + 8) + LINE * drawing.notes().size() + 16;
+        return new Margins(EDGE + 16, EDGE + 16, top, EDGE + LEGEND_HEIGHT + 14);
+    }
+
+    void put() {
+        labels();
+        double y = EDGE;
+        if (!drawing.title().isEmpty()) {
+            sheet.text(drawing.title(), EDGE, y, TITLE, Palette.INK);
+            y += TITLE + 8;
+        }
+        for (String note : drawing.notes()) {
+            sheet.text(note, EDGE, y, TEXT, Palette.SOFT_INK);
+            y += LINE;
+        }
+        double x = EDGE;
+        for (Legend legend : drawing.legends()) {
+            x += 36 + (legend instanceof Legend.Bar bar ? bar(bar, x) : patches((Legend.Patches) legend, x));
+        }
+        ruler();
+    }
+
+    private double bar(Legend.Bar bar, double x) {
+        double y = frame.heightUnits() - EDGE - LEGEND_HEIGHT;
+        sheet.text(bar.title(), x, y, TEXT, Palette.INK);
+        sheet.bar(x, y + LINE, BAR_WIDTH, BAR_HEIGHT, bar.scale().map());
+        for (ColourScale.Tick tick : bar.scale().ticks()) {
+            double at = x + tick.fraction() * BAR_WIDTH;
+            sheet.rectangle(at - 0.5, y + LINE + BAR_HEIGHT, 1, 3, Palette.INK);
+            double width = sheet.width(tick.text(), TEXT - 1);
+            sheet.text(tick.text(), Math.max(x, at - width / 2), y + LINE + BAR_HEIGHT + 3, TEXT - 1, Palette.INK);
+        }
+        return Math.max(BAR_WIDTH + 10, sheet.width(bar.title(), TEXT));
+    }
+
+    private double patches(Legend.Patches patches, double x) {
+        double y = frame.heightUnits() - EDGE - LINE * Math.max(2, patches.patches().size()) - 6;
+        double widest = 0;
+        for (Legend.Patch patch : patches.patches()) {
+            sheet.rectangle(x, y + 2, 18, 11, Palette.GROUND);
+            sheet.rectangle(x, y + 2, 18, 11, patch.colour());
+            sheet.text(patch.words(), x + 25, y, TEXT, Palette.INK);
+            widest = Math.max(widest, 25 + sheet.width(patch.words(), TEXT));
+            y += LINE;
+        }
+        return widest;
+    }
+
+    /** Ten centimetres, where a length on the picture has one meaning. */
+    private void ruler() {
+        if (camera.lens() == Lens.PERSPECTIVE) {
+            return;
+        }
+        double length = RULER_M / camera.heightM() * frame.heightUnits();
+        double x = frame.widthUnits() - EDGE - length;
+        double y = frame.heightUnits() - EDGE - 8;
+        sheet.rectangle(x, y, length, 2, Palette.INK);
+        sheet.rectangle(x, y - 3, 1.5, 8, Palette.INK);
+        sheet.rectangle(x + length - 1.5, y - 3, 1.5, 8, Palette.INK);
+        double width = sheet.width("10 cm", TEXT);
+        sheet.text("10 cm", x + (length - width) / 2, y - LINE, TEXT, Palette.INK);
+    }
+
+    private void labels() {
+        List<Label> shown = new ArrayList<>();
+        List<Pin> pins = new ArrayList<>();
+        for (Label label : drawing.labels()) {
+            Camera.Spot spot = camera.spot(label.atM(), frame);
+            double x = spot.xPx() / frame.scale();
+            double y = spot.yPx() / frame.scale();
+            boolean visible = (spot.depthM() > 0 || camera.lens() == Lens.PARALLEL) && x >= 0 && y >= 0
+                    && x <= frame.widthUnits() && y <= frame.heightUnits();
+            if (visible) {
+                shown.add(label);
+                pins.add(new Pin(x, y, width(label), height(label)));
+            }
+        }
+        Margins margins = margins(drawing);
+        Area page = new Area(6, margins.top() - 14, frame.widthUnits() - 12,
+                frame.heightUnits() - margins.top() - margins.bottom() + 22);
+        List<Area> areas = LabelPlan.place(pins, page, List.of());
+        for (int n = 0; n < shown.size(); n++) {
+            leader(pins.get(n), areas.get(n));
+        }
+        for (int n = 0; n < shown.size(); n++) {
+            card(shown.get(n), areas.get(n));
+        }
+    }
+
+    private double width(Label label) {
+        double words = Math.max(sheet.width(label.title(), TEXT), sheet.width(label.detail(), TEXT));
+        return words + 2 * CARD_PAD + ACCENT + 2;
+    }
+
+    private static double height(Label label) {
+        return (label.detail().isEmpty() ? 1 : 2) * (LINE - 1) + 2 * CARD_PAD - 2;
+    }
+
+    private void leader(Pin pin, Area area) {
+        double x = Math.max(area.x(), Math.min(area.x() + area.width(), pin.x()));
+        double y = Math.max(area.y(), Math.min(area.y() + area.height(), pin.y()));
+        sheet.line(new double[] {pin.x(), pin.y(), x, y}, 2.6, Colour.of(0xFFFFFF).withOpacity(0.7));
+        sheet.line(new double[] {pin.x(), pin.y(), x, y}, 1, Palette.INK);
+        sheet.rectangle(pin.x() - 2.5, pin.y() - 2.5, 5, 5, Palette.INK);
+    }
+
+    private void card(Label label, Area area) {
+        Colour ink = label.pale() ? Palette.PLAIN : Palette.INK;
+        sheet.rectangle(area.x() - 1, area.y() - 1, area.width() + 2, area.height() + 2, Palette.GLASS);
+        sheet.rectangle(area.x(), area.y(), area.width(), area.height(), CARD.withOpacity(1));
+        sheet.rectangle(area.x(), area.y(), ACCENT, area.height(), label.pale() ? Palette.PLAIN : label.accent());
+        double x = area.x() + ACCENT + CARD_PAD + 1;
+        sheet.text(label.title(), x, area.y() + CARD_PAD - 1, TEXT, ink);
+        sheet.text(label.detail(), x, area.y() + CARD_PAD + LINE - 2, TEXT, label.pale() ? ink : Palette.SOFT_INK);
+    }
+}

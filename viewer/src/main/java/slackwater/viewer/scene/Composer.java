@@ -1,0 +1,122 @@
+package slackwater.viewer.scene;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import slackwater.analysis.Figures;
+import slackwater.viewer.colour.ColourScale;
+import slackwater.viewer.scene.Legend.Bar;
+import slackwater.viewer.scene.Legend.Patch;
+import slackwater.viewer.scene.Legend.Patches;
+import slackwater.viewer.shape.Axis;
+import slackwater.viewer.shape.SliceSheet.Cut;
+
+/** Puts a picture together from a scene and what is to be shown of it. */
+public final class Composer {
+    private static final double SHEAR_SHARE = 0.98;
+
+    private final Scene scene;
+    private final Look look;
+    private final ColourScale speeds;
+    private final List<Item> items = new ArrayList<>();
+    private final List<Legend> legends = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
+
+    private Composer(Scene scene, Look look) {
+        this.scene = scene;
+        this.look = look;
+        this.speeds = look.units().speedScale(look.topMPerS());
+    }
+
+    /** The whole picture; layers that show water are left out where it has not been computed, and a note says so. */
+    public static Drawing draw(Scene scene, Look look) {
+        return new Composer(scene, look).draw();
+    }
+
+    private Drawing draw() {
+        boolean mapped = look.shows(Layer.SHEAR) && scene.water().isPresent();
+        List<Item> tank = TankParts.of(scene.scenario());
+        items.addAll(mapped ? tank.stream().filter(item -> !isSandOrRock(item)).toList() : tank);
+        items.addAll(PumpParts.of(scene.scenario(), look.shows(Layer.JETS)));
+        items.addAll(CoralParts.of(scene.scenario()));
+        scene.water().ifPresentOrElse(this::water, () ->
+                notes.add("The layout alone: 'slackwater run' computes what the water does in it."));
+        List<Label> labels = look.shows(Layer.NAMES) ? Labels.of(scene, look.units()) : List.of();
+        return new Drawing(scene.scenario().name(), notes, items, labels, legends, scene.glassM());
+    }
+
+    private static boolean isSandOrRock(Item item) {
+        return item.paint().colour().equals(Palette.SAND) || item.paint().colour().equals(Palette.ROCK);
+    }
+
+    private void water(Water water) {
+        notes.add("Means over time, on cells of " + Figures.cell(water.flow().grid().cellSizeM()) + ". "
+                + (water.settled() ? "Estimates, with a range of their own in the report."
+                : "The water had NOT settled: no number here is to be relied on."));
+        boolean coloured = false;
+        if (look.shows(Layer.SPEED)) {
+            look.cuts().forEach(cut -> items.add(WaterParts.slice(water, cut, speeds)));
+            notes.add("Speed on " + String.join(", ", look.cuts().stream().map(Composer::words).toList()) + ".");
+            coloured = true;
+        }
+        if (look.shows(Layer.STREAMLINES)) {
+            items.addAll(StreamParts.of(scene.scenario(), water, speeds));
+            coloured = true;
+        }
+        if (look.shows(Layer.TRACERS)) {
+            items.add(WaterParts.specks(water, speeds));
+            coloured = true;
+        }
+        if (coloured) {
+            legends.add(new Bar("mean speed, " + speeds.unit(), speeds));
+        }
+        if (look.shows(Layer.SHEAR)) {
+            ColourScale scale = ColourScale.ofShear(topShearPa(water));
+            items.addAll(WaterParts.shear(scene.scenario(), water, scale));
+            legends.add(new Bar("rub of the water on sand and rock, " + scale.unit(), scale));
+        }
+        patches(water).ifPresent(legends::add);
+    }
+
+    private Optional<Legend> patches(Water water) {
+        List<Patch> patches = new ArrayList<>();
+        if (look.shows(Layer.STILL_WATER)) {
+            items.addAll(WaterParts.still(water));
+            patches.add(new Patch(WaterParts.SURELY, "surely still water (chance over 95 %)"));
+            patches.add(new Patch(WaterParts.LIKELY, "likely still water (over 50 %)"));
+        }
+        if (look.shows(Layer.FAST_WATER)) {
+            items.addAll(WaterParts.fast(water, look.fastMPerS()));
+            patches.add(new Patch(WaterParts.FAST, "faster than " + look.units().speed(look.fastMPerS()) + " "
+                    + look.units().speedUnit()));
+        }
+        if (look.shows(Layer.JETS)) {
+            patches.add(new Patch(Palette.JET.withOpacity(0.35), "aim: a free jet, out to half its speed"));
+        }
+        return patches.isEmpty() ? Optional.empty() : Optional.of(new Patches("", patches));
+    }
+
+    /** A round value that nearly all wall cells keep below, pascals. */
+    private static double topShearPa(Water water) {
+        float[] shear = water.flow().wallShear();
+        float[] sorted = shear.clone();
+        Arrays.sort(sorted);
+        int zeros = 0;
+        while (zeros < sorted.length && sorted[zeros] == 0) {
+            zeros++;
+        }
+        if (zeros == sorted.length) {
+            return 1;
+        }
+        double top = sorted[zeros + (int) (SHEAR_SHARE * (sorted.length - 1 - zeros))];
+        double power = Math.pow(10, Math.floor(Math.log10(top)));
+        return Math.ceil(top / power * 2) / 2 * power;
+    }
+
+    private static String words(Cut cut) {
+        String place = Figures.plain(cut.placeM() * 100) + " cm ";
+        return "a slice " + place + (cut.axis() == Axis.X ? "from the left pane"
+                : cut.axis() == Axis.Y ? "behind the front pane" : "above the bottom");
+    }
+}

@@ -1,0 +1,24 @@
+package slackwater.viewer.scene;
+
+import java.util.List;
+import slackwater.geometry.Bounds;
+
+/**
+ * A picture as data.
+ *
+ * @param title first line at the top
+ * @param notes further lines below it: what is shown, how sure it is
+ * @param items what is drawn, in metres; order does not matter
+ * @param labels words beside points
+ * @param legends what colours mean
+ * @param boxM what the picture is about: a camera is fitted to it, and surfaces end there, metres
+ */
+public record Drawing(String title, List<String> notes, List<Item> items, List<Label> labels, List<Legend> legends,
+                      Bounds boxM) {
+    public Drawing {
+        notes = List.copyOf(notes);
+        items = List.copyOf(items);
+        labels = List.copyOf(labels);
+        legends = List.copyOf(legends);
+    }
+}

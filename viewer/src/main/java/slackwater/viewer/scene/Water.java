@@ -1,0 +1,47 @@
+package slackwater.viewer.scene;
+
+import java.util.Arrays;
+import slackwater.field.FlowStatistics;
+
+/**
+ * What the water does.
+ *
+ * @param flow the averaged flow
+ * @param stillProbability that each cell's water stands still, 0..1, one value a cell
+ * @param settled whether the numbers can be relied on yet
+ */
+public record Water(FlowStatistics flow, float[] stillProbability, boolean settled) {
+    private static final double[] TOPS_M_PER_S = {0.02, 0.05, 0.08, 0.10, 0.12, 0.15, 0.20, 0.25, 0.30, 0.40, 0.50,
+        0.60, 0.80, 1.0, 1.5, 2.0, 3.0};
+    private static final double TOP_SHARE = 0.98;
+
+    public Water {
+        if (stillProbability.length != flow.grid().cells()) {
+            throw new IllegalArgumentException("every cell must have a chance of standing still");
+        }
+    }
+
+    /** The round speed, metres per second, that 98 % of the water keeps below: where colours end. */
+    public double topMPerS() {
+        return Arrays.stream(TOPS_M_PER_S).filter(round -> round >= quantileMPerS(TOP_SHARE)).findFirst()
+                .orElse(TOPS_M_PER_S[TOPS_M_PER_S.length - 1]);
+    }
+
+    /** The mean speed that a share of the water keeps below, metres per second. */
+    public double quantileMPerS(double share) {
+        float[] speeds = new float[flow.grid().cells()];
+        int water = 0;
+        for (int cell = 0; cell < speeds.length; cell++) {
+            if (flow.fluid()[cell]) {
+                speeds[water++] = flow.meanSpeed()[cell];
+            }
+        }
+        Arrays.sort(speeds, 0, water);
+        return water == 0 ? 0 : speeds[(int) (share * (water - 1))];
+    }
+
+    /** Memory of the fields, bytes: eight numbers a cell, its chance of standing still and whether it is water. */
+    public long bytes() {
+        return flow.grid().cells() * (9L * Float.BYTES + 1);
+    }
+}

@@ -1,0 +1,94 @@
+package slackwater.viewer.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+import slackwater.analysis.StillWater;
+import slackwater.field.FlowStatistics;
+import slackwater.scenario.Scenario;
+import slackwater.viewer.colour.Colour;
+import slackwater.viewer.colour.ColourScale;
+import slackwater.viewer.scene.Item.Body;
+import slackwater.viewer.scene.Item.Strokes;
+import slackwater.viewer.shape.Current;
+import slackwater.viewer.shape.Isosurface;
+import slackwater.viewer.shape.Polylines;
+import slackwater.viewer.shape.SliceSheet;
+import slackwater.viewer.shape.SliceSheet.Cut;
+import slackwater.viewer.shape.Soaked;
+import slackwater.viewer.shape.Surface;
+import slackwater.viewer.shape.Tracers;
+import slackwater.viewer.shape.WallValues;
+
+/** What the water does, as shapes. */
+public final class WaterParts {
+    static final Colour SURELY = Palette.STILL.withOpacity(0.6);
+    static final Colour LIKELY = Palette.STILL.withOpacity(0.22);
+    static final Colour FAST = Palette.FAST.withOpacity(0.3);
+    private static final int TRACERS = 2500;
+    private static final double TRAIL_S = 0.6;
+
+    private WaterParts() {
+    }
+
+    /** Still water as two bodies, one in the other: where it likely and where it surely stands still. */
+    public static List<Item> still(Water water) {
+        FlowStatistics flow = water.flow();
+        float[] soaked = Soaked.of(flow.grid(), flow.fluid(), water.stillProbability());
+        List<Item> items = new ArrayList<>();
+        add(items, Isosurface.of(flow.grid(), soaked, StillWater.LIKELY), LIKELY);
+        add(items, Isosurface.of(flow.grid(), soaked, StillWater.SURELY), SURELY);
+        return items;
+    }
+
+    /** The surface within which the mean speed is above a limit. */
+    public static List<Item> fast(Water water, double aboveMPerS) {
+        FlowStatistics flow = water.flow();
+        List<Item> items = new ArrayList<>();
+        add(items, Isosurface.of(flow.grid(), Soaked.of(flow.grid(), flow.fluid(), flow.meanSpeed()), aboveMPerS),
+                FAST);
+        return items;
+    }
+
+    private static void add(List<Item> items, Surface surface, Colour colour) {
+        if (surface.triangleCount() > 0) {
+            items.add(Body.of(surface, Paint.flat(colour, 0.5)));
+        }
+    }
+
+    /** One slice of the mean speed. */
+    public static Item slice(Water water, Cut cut, ColourScale scale) {
+        FlowStatistics flow = water.flow();
+        SliceSheet sheet = SliceSheet.of(flow.grid(), flow.fluid(), flow.meanSpeed(), cut);
+        return new Body(sheet.surface(), scale.fractions(sheet.values()), Paint.mapped(scale.map()));
+    }
+
+    /** Specks with the way that each has come in the last moment. */
+    public static Item specks(Polylines trails, ColourScale scale) {
+        return new Strokes(trails, scale.fractions(trails.values()), Paint.mapped(scale.map()), 2, true);
+    }
+
+    /** Specks in a flow as they stand after a while, for a picture that does not move. */
+    public static Item specks(Water water, ColourScale scale) {
+        return specks(new Tracers(Current.of(water.flow()), TRACERS, 1).trails(TRAIL_S, 6), scale);
+    }
+
+    /** Wall shear as a map on sand and rock, pascals. */
+    public static List<Item> shear(Scenario scenario, Water water, ColourScale scale) {
+        return onSolids(scenario, water, water.flow().wallShear(), scale);
+    }
+
+    /** Any field that lives in the cells along walls, as a map on sand and rock. */
+    public static List<Item> onSolids(Scenario scenario, Water water, float[] values, ColourScale scale) {
+        List<Surface> surfaces = new ArrayList<>();
+        if (scenario.tank().sandDepthM() > 0) {
+            surfaces.add(TankParts.sand(scenario.tank()));
+        }
+        scenario.rocks().forEach(rock -> surfaces.add(TankParts.surface(rock)));
+        List<Item> items = new ArrayList<>();
+        for (Surface surface : surfaces) {
+            float[] found = WallValues.on(surface, water.flow().grid(), water.flow().fluid(), values);
+            items.add(new Body(surface, scale.fractions(found), Paint.mapped(scale.map()).lit(0.3)));
+        }
+        return items;
+    }
+}

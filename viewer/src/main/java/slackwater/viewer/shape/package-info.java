@@ -1,0 +1,2 @@
+/** Shapes in metres as plain arrays: surfaces, lines, slices and what is carried by the water. */
+package slackwater.viewer.shape;
