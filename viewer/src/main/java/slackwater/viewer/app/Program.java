@@ -18,7 +18,7 @@ public final class Program {
     }
 
     static Extras extras() {
-        return new Extras(List.of(new Picture()), Artist.NONE);
+        return new Extras(List.of(new Watch(), new Picture()), Artist.NONE);
     }
 
     /** Newer Javas warn at every start of libraries that reach memory the old way; these two then know a new one. */

@@ -36,9 +36,8 @@ public final class Session implements AutoCloseable {
     private final Showing showing = new Showing();
     private int active;
     private Frame frame = new Frame(800, 600, 1);
-    private View view = View.CORNER;
     private Camera camera;
-    private boolean fitted;
+    private boolean fitted = true;
     private Optional<Thing> selected = Optional.empty();
     private Optional<Vec3> pointM = Optional.empty();
     private Optional<Question> question = Optional.empty();
@@ -50,7 +49,7 @@ public final class Session implements AutoCloseable {
     /** @param sides one or two tanks */
     public Session(List<Side> sides, Units units) {
         this.sides = List.copyOf(sides);
-        this.camera = view.on(boxM(), frame, ROOM);
+        this.camera = View.CORNER.on(boxM(), frame, ROOM);
         showing.use(units);
     }
 
@@ -94,22 +93,19 @@ public final class Session implements AutoCloseable {
 
     /** Says how large the picture of one tank is; a tank that filled it goes on filling it. */
     public void resize(Frame other) {
-        boolean fit = fitted || frame.widthPx() == 800 && frame.heightPx() == 600 && view == View.CORNER;
         boolean same = other.equals(frame);
         frame = other;
-        if (fit && !same) {
+        if (fitted && !same) {
             fit();
         }
     }
 
     private void fit() {
-        camera = new Camera(camera.targetM(), camera.yawRad(), camera.pitchRad(), camera.distanceM(), camera.lens())
-                .fitted(boxM(), frame, ROOM);
+        camera = camera.fitted(boxM(), frame, ROOM);
         fitted = true;
     }
 
     private void look(View side) {
-        view = side;
         camera = side.on(boxM(), frame, ROOM);
         fitted = true;
     }

@@ -66,7 +66,7 @@ public final class Showing {
     }
 
     /** Slides a slice to a place, metres, within the tank. */
-    void slideTo(Axis axis, double placeM, Vec3 insideM) {
+    public void slideTo(Axis axis, double placeM, Vec3 insideM) {
         cuts.put(axis, Math.max(0, Math.min(axis.of(insideM), placeM)));
         sliding = Optional.of(axis);
     }

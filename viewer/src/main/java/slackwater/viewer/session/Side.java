@@ -8,6 +8,7 @@ import java.util.Optional;
 import slackwater.analysis.Assessment;
 import slackwater.analysis.CoralReading;
 import slackwater.field.FlowStatistics;
+import slackwater.field.Settling.Stage;
 import slackwater.field.Velocity;
 import slackwater.scenario.Coral;
 import slackwater.scenario.Scenario;
@@ -214,6 +215,13 @@ public final class Side implements AutoCloseable {
     public boolean settled() {
         return finished.isPresent() || snapshot().map(now -> now.settling().settled()
                 && now.scenario().equals(scenario())).orElse(false);
+    }
+
+    /**
+     * Whether still water can be told: while a flow develops, water that has not been reached yet would pass for it.
+     */
+    public boolean knowsStillWater() {
+        return finished.isPresent() || snapshot().map(now -> now.settling().stage() != Stage.DEVELOPING).orElse(false);
     }
 
     /** The averaged water for a picture: the same object as long as it is the same. */
