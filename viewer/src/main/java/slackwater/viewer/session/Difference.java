@@ -3,7 +3,6 @@ package slackwater.viewer.session;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import slackwater.analysis.CoralReading;
@@ -127,9 +126,9 @@ public final class Difference {
             second.readings().stream().filter(other -> other.coral().name().equals(one.coral().name())).findFirst()
                     .ifPresent(other -> {
                         double change = other.reading().meanMPerS() - one.reading().meanMPerS();
-                        labels.add(new Label(one.coral().atM(), one.coral().name(), String.format(Locale.ROOT, "%s%s %s",
-                                change < 0 ? "\u2212" : "+", units.speed(Math.abs(change)), units.speedUnit()),
-                                Palette.PLAIN, !settled));
+                        String words = (change < 0 ? "\u2212" : "+") + units.speed(Math.abs(change)) + " "
+                                + units.speedUnit();
+                        labels.add(new Label(one.coral().atM(), one.coral().name(), words, Palette.PLAIN, !settled));
                     });
         }
         return labels;

@@ -44,6 +44,7 @@ public final class Easel {
     private static final double TRAIL_S = 0.35;
     private static final int TRAIL_PIECES = 4;
     private static final double LONGEST_STEP_S = 0.1;
+    private static final double DOT_BEFORE_M = 0.008;
 
     /** What the still part of a picture is made of. */
     private record Still(List<Object> from, List<Item> items) {
@@ -97,7 +98,9 @@ public final class Easel {
         if (chosen) {
             session.selected().ifPresent(thing -> items.addAll(handles(scenario, thing)));
         }
-        session.pointM().ifPresent(at -> items.add(dot(at, Palette.INK, 9)));
+        // Before the line that runs through it.
+        Vec3 nearer = session.camera().towardsEye().times(DOT_BEFORE_M);
+        session.pointM().ifPresent(at -> items.add(dot(at.plus(nearer), Palette.INK, 9)));
         // The panel tells of what is chosen; its label would only lie over its handle.
         Optional<String> told = chosen ? session.selected().map(thing -> thing.name(scenario)) : Optional.empty();
         List<Label> labels = showing.shows(Layer.NAMES) ? labels(side, showing.units()).stream()

@@ -48,7 +48,8 @@ public final class Status {
         }
         Settling settling = now.get().settling();
         return switch (settling.stage()) {
-            case DEVELOPING -> String.format(Locale.ROOT, "Still developing, %.0f s since the change: numbers are grey.",
+            case DEVELOPING -> String.format(Locale.ROOT, "Still developing, %.0f s since the change: numbers"
+                    + " are grey.",
                     settling.sinceChangeS());
             case AVERAGING -> String.format(Locale.ROOT, "Averaging, %.0f %% of the way: numbers are still grey.",
                     100 * settling.share());
