@@ -25,6 +25,7 @@ import slackwater.scenario.Pump;
 import slackwater.scenario.Return;
 import slackwater.scenario.Rock;
 import slackwater.scenario.Scenario;
+import slackwater.scenario.ScenarioWriter;
 import slackwater.scenario.Tank;
 import slackwater.scenario.Wall;
 
@@ -166,8 +167,9 @@ public final class MadeUpTank {
     }
 
     public static FlowResult result(Scenario scenario, FlowStatistics flow, Evidence evidence) {
-        Provenance provenance = new Provenance("0.1.0", "terrace.toml", "ab".repeat(32), flow.grid().cellSizeM(), 42,
-                "made up", "none", 2, "17", Instant.parse("2026-01-01T00:00:00Z"));
+        Provenance provenance = new Provenance("0.1.0", "terrace.toml", ScenarioWriter.write(scenario),
+                "ab".repeat(32), flow.grid().cellSizeM(), 42, "made up", "none", 2, "17",
+                Instant.parse("2026-01-01T00:00:00Z"));
         return new FlowResult(provenance, scenario, SETTLED,
                 Assessor.assess(scenario, flow, series(scenario, flow), SETTLED, evidence), flow.grid());
     }

@@ -1,6 +1,7 @@
 package slackwater.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -12,21 +13,32 @@ import slackwater.result.Provenance;
 
 /** Where a result comes from. */
 final class Origins {
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+
     private Origins() {
     }
 
     static Provenance of(Path file, Discretisation discretisation, GridOptions options) {
-        return new Provenance(Version.number(), String.valueOf(file.getFileName()), sha256(file),
-                options.cellSizeM(), options.seed(), discretisation.problem().operator().toString(), "cpu",
-                options.threads(), Runtime.version().toString(), Instant.now());
+        byte[] bytes = bytes(file);
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        return new Provenance(Version.number(), String.valueOf(file.getFileName()),
+                text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text, sha256(bytes), options.cellSizeM(),
+                options.seed(), discretisation.problem().operator().toString(), "cpu", options.threads(),
+                Runtime.version().toString(), Instant.now());
     }
 
-    private static String sha256(Path file) {
+    private static byte[] bytes(Path file) {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
+            return Files.readAllBytes(file);
         } catch (IOException gone) {
             throw new BadInput(file + ": could be read at the start of the run and cannot any more: "
                     + gone.getMessage());
+        }
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java has SHA-256", impossible);
         }

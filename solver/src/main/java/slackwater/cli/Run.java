@@ -20,6 +20,8 @@ import slackwater.backend.cpu.CpuBackend;
 import slackwater.discretisation.Discretisation;
 import slackwater.geometry.Vec3;
 import slackwater.report.Artist;
+import slackwater.report.Artwork;
+import slackwater.report.MeshCopies;
 import slackwater.report.Report;
 import slackwater.report.TerminalTable;
 import slackwater.result.FlowResult;
@@ -100,8 +102,11 @@ final class Run implements Callable<Integer> {
                 averaged.quality(), new Evidence(companion.flow(), companion.remark(), pumpFraction));
         FlowResult result = new FlowResult(provenance, scenario, averaged.quality(), assessment,
                 setup.voxels().grid());
-        Report.write(result, averaged.statistics(), target);
+        Artwork artwork = artist.draw(result, averaged.statistics());
+        Report.write(result, averaged.statistics(), artwork, target);
+        MeshCopies.put(scenario, file, target);
         out().print(TerminalTable.of(result));
+        out().println(artwork.remark());
         out().println("Written to " + target + ": " + String.join(", ", Report.FILES));
         if (outcome instanceof RunOutcome.NotSettled) {
             return ExitCode.NOT_SETTLED;

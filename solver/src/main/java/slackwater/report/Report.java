@@ -41,10 +41,15 @@ public final class Report {
      * @throws NotWrittenException if the folder cannot be made or written
      */
     public static void write(FlowResult result, FlowStatistics flow, Path directory) {
+        write(result, flow, Artist.NONE.draw(result, flow), directory);
+    }
+
+    /** The same with views of the tank in space on the page. */
+    public static void write(FlowResult result, FlowStatistics flow, Artwork artwork, Path directory) {
         try {
             Files.createDirectories(directory);
             try (PendingFiles files = new PendingFiles(directory)) {
-                files.add(FILES.get(0), out -> text(out, ReportHtml.write(result, flow)));
+                files.add(FILES.get(0), out -> text(out, ReportHtml.write(result, flow, artwork)));
                 files.add(FILES.get(1), out -> text(out, CoralsCsv.write(result)));
                 files.add(FILES.get(2), out -> text(out, ResultJson.write(result)));
                 files.add(FILES.get(3), out ->

@@ -18,6 +18,10 @@ final class ReportHtml {
     }
 
     static String write(FlowResult result, FlowStatistics flow) {
+        return write(result, flow, Artist.NONE.draw(result, flow));
+    }
+
+    static String write(FlowResult result, FlowStatistics flow, Artwork artwork) {
         String title = Html.escape(result.scenario().name());
         return """
                 <!DOCTYPE html>
@@ -35,6 +39,7 @@ final class ReportHtml {
                 + " \u201cHow far to trust this\u201d below.</p>\n"
                 + verdict(result.assessment())
                 + CoralTable.of(result)
+                + Views.of(artwork)
                 + Pictures.of(result.scenario(), flow, result.assessment().stillWater())
                 + Findings.of(result, flow)
                 + Trust.of(result)

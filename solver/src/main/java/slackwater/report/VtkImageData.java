@@ -41,8 +41,12 @@ public final class VtkImageData {
                 buffer.putFloat(flow.meanU()[cell]).putFloat(flow.meanV()[cell]).putFloat(flow.meanW()[cell]));
         array(out, "mean_speed", "Float32", 4, grid.cells(), (buffer, cell) -> buffer.putFloat(flow.meanSpeed()[cell]));
         array(out, "rms_speed", "Float32", 4, grid.cells(), (buffer, cell) -> buffer.putFloat(flow.rmsSpeed()[cell]));
+        array(out, "standard_error_speed", "Float32", 4, grid.cells(),
+                (buffer, cell) -> buffer.putFloat(flow.standardErrorSpeed()[cell]));
         array(out, "wall_shear_Pa", "Float32", 4, grid.cells(),
                 (buffer, cell) -> buffer.putFloat(flow.wallShear()[cell]));
+        array(out, "rms_wall_shear_Pa", "Float32", 4, grid.cells(),
+                (buffer, cell) -> buffer.putFloat(flow.rmsWallShear()[cell]));
         array(out, "still_probability", "Float32", 4, grid.cells(),
                 (buffer, cell) -> buffer.putFloat(stillProbability[cell]));
         array(out, "fluid", "UInt8", 1, grid.cells(),

@@ -156,6 +156,7 @@ public final class ResultJson {
     private static void provenance(ObjectNode node, Provenance provenance) {
         node.put("version", provenance.version());
         node.put("scenario_file", provenance.scenarioFile());
+        node.put("scenario_text", provenance.scenarioText());
         node.put("scenario_sha256", provenance.scenarioSha256());
         number(node, "cell_size_cm", provenance.cellSizeM() * CM_PER_M);
         node.put("seed", provenance.seed());

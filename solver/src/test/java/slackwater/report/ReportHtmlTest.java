@@ -93,7 +93,7 @@ class ReportHtmlTest {
                 0.1, Optional.of(new SpeedRange(0.4, 0.5, EVIL)))));
         RunQuality quality = new RunQuality(true, EVIL, 1, 1, 1, 1, 0.1, 1, 1, 1);
         Provenance plain = MadeUpTank.result(scenario, flow).provenance();
-        Provenance provenance = new Provenance(EVIL, EVIL, EVIL, 0.02, 1, EVIL, EVIL, 1, EVIL, plain.date());
+        Provenance provenance = new Provenance(EVIL, EVIL, EVIL, EVIL, 0.02, 1, EVIL, EVIL, 1, EVIL, plain.date());
         FlowResult result = new FlowResult(provenance, evil, quality,
                 Assessor.assess(evil, flow, MadeUpTank.series(evil, flow), quality), flow.grid());
         Document attacked = Jsoup.parse(ReportHtml.write(result, flow));

@@ -88,7 +88,8 @@ class VtkImageDataTest {
         int cell = grid.index(20, 12, 18);
         String[] lines = run(python.get(0), "-c", SCRIPT, file.toString(), Integer.toString(cell)).split("\n");
         assertArrayEquals(new double[] {61, 26, 25, 0, 0, 0, 0.02, 0.02, 0.02, grid.cells()}, numbers(lines[0]), 1e-9);
-        assertEquals("mean_velocity mean_speed rms_speed wall_shear_Pa still_probability fluid", lines[1]);
+        assertEquals("mean_velocity mean_speed rms_speed standard_error_speed wall_shear_Pa rms_wall_shear_Pa"
+                + " still_probability fluid", lines[1]);
         assertArrayEquals(new double[] {flow.meanU()[cell], flow.meanV()[cell], flow.meanW()[cell],
             flow.meanSpeed()[cell], flow.rmsSpeed()[cell], flow.wallShear()[cell], 1}, numbers(lines[2]), 1e-7);
     }

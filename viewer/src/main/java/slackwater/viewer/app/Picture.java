@@ -16,8 +16,8 @@ import picocli.CommandLine.Spec;
 import slackwater.cli.BadInput;
 import slackwater.cli.ExitCode;
 import slackwater.report.Png;
+import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioFaults;
-import slackwater.scenario.ScenarioReader;
 import slackwater.viewer.camera.Frame;
 import slackwater.viewer.camera.View;
 import slackwater.viewer.gl.Image;
@@ -25,10 +25,12 @@ import slackwater.viewer.gl.NoGraphics;
 import slackwater.viewer.gl.Offscreen;
 import slackwater.viewer.gl.Renderer;
 import slackwater.viewer.scene.Composer;
+import slackwater.viewer.scene.Cuts;
 import slackwater.viewer.scene.Drawing;
 import slackwater.viewer.scene.Layer;
 import slackwater.viewer.scene.Look;
 import slackwater.viewer.scene.Scene;
+import slackwater.viewer.shape.SliceSheet.Cut;
 
 /** Draws a tank into a file, without a window. */
 @Command(name = "picture", mixinStandardHelpOptions = true, sortOptions = false,
@@ -72,8 +74,8 @@ final class Picture implements Callable<Integer> {
     public Integer call() throws ScenarioFaults {
         Frame frame = frame();
         Set<Layer> layers = layers();
-        Scene scene = Scene.of(ScenarioReader.read(source));
-        Drawing drawing = Composer.draw(scene, Look.of(scene, layers, List.of()));
+        Scene scene = Source.read(source);
+        Drawing drawing = Composer.draw(scene, Look.of(scene, layers, cuts(scene.scenario())));
         try (Offscreen offscreen = Offscreen.open()) {
             Image image = offscreen.draw(drawing, view.on(drawing.boxM(), frame, Renderer.margins(drawing)), frame);
             Files.write(target, Png.encode(image.widthPx(), image.heightPx(), image.rgb()));
@@ -85,6 +87,16 @@ final class Picture implements Callable<Integer> {
                     + "); choose another file");
         }
         return ExitCode.DONE;
+    }
+
+    /** The slice that is seen square on; from the corner, an upright and a level one. */
+    private List<Cut> cuts(Scenario scenario) {
+        return switch (view) {
+            case FRONT -> List.of(Cuts.front(scenario));
+            case SIDE -> List.of(Cuts.side(scenario));
+            case TOP -> List.of(Cuts.level(scenario));
+            case CORNER -> List.of(Cuts.front(scenario), Cuts.level(scenario));
+        };
     }
 
     private Set<Layer> layers() {

@@ -3,7 +3,6 @@ package slackwater.viewer.app;
 import java.util.List;
 import slackwater.cli.Extras;
 import slackwater.cli.Main;
-import slackwater.report.Artist;
 
 /** The whole program: the solver's commands and those that show something. */
 public final class Program {
@@ -18,7 +17,7 @@ public final class Program {
     }
 
     static Extras extras() {
-        return new Extras(List.of(new Watch(), new Picture()), Artist.NONE);
+        return new Extras(List.of(new Watch(), new Picture()), new GlArtist());
     }
 
     /** Newer Javas warn at every start of libraries that reach memory the old way; these two then know a new one. */

@@ -14,7 +14,9 @@ import slackwater.scenario.ScenarioFaults;
 import slackwater.scenario.ScenarioFile;
 import slackwater.viewer.gl.NoGraphics;
 import slackwater.viewer.live.Liveliness;
+import slackwater.viewer.scene.Scene;
 import slackwater.viewer.scene.Units;
+import slackwater.viewer.session.Finished;
 import slackwater.viewer.session.Session;
 import slackwater.viewer.session.Side;
 import slackwater.viewer.window.Window;
@@ -47,14 +49,12 @@ final class Watch implements Callable<Integer> {
             + " screen's own).")
     private double scale;
 
+    private boolean inches;
+
     @Override
     public Integer call() throws ScenarioFaults {
         check();
-        List<ScenarioFile> files = new ArrayList<>();
-        for (Path source : sources) {
-            files.add(ScenarioFile.open(source));
-        }
-        try (Window window = Window.open("Slackwater", SIZE, scale); Session session = session(files);
+        try (Session session = session(); Window window = Window.open("Slackwater", SIZE, scale);
                 Desk desk = new Desk(window, session)) {
             window.title(String.join(" and ", session.sides().stream().map(Side::name).toList()) + " - Slackwater");
             desk.run();
@@ -64,16 +64,38 @@ final class Watch implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private Session session(List<ScenarioFile> files) {
-        double cellsPerS = cellCm > 0 ? 1 : Liveliness.cellsPerS(threads) / files.size();
-        int each = Math.max(1, threads / files.size());
+    /** Reads everything before a window opens, so that faults are told where the person looks. */
+    private Session session() throws ScenarioFaults {
+        List<ScenarioFile> files = new ArrayList<>();
+        for (Path source : sources) {
+            if (!Files.isDirectory(source)) {
+                files.add(ScenarioFile.open(source));
+            }
+        }
+        double cellM = cellSizeM(files);
         List<Side> sides = new ArrayList<>();
-        // One size for both, so that what differs between them is not the cells.
-        double cellM = cellCm > 0 ? cellCm / 100 : files.stream().mapToDouble(file ->
-                Liveliness.cellSizeM(file.scenario(), cellsPerS)).max().orElseThrow();
-        files.forEach(file -> sides.add(Side.live(file, cellM, each)));
-        boolean inches = files.stream().allMatch(file -> file.text().contains("inside_in"));
+        for (Path source : sources) {
+            sides.add(Files.isDirectory(source) ? finished(source)
+                    : Side.live(files.remove(0), cellM, Math.max(1, threads / sources.size())));
+        }
         return new Session(sides, inches ? Units.US : Units.METRIC);
+    }
+
+    /** One size for both, so that what differs between them is not the cells. */
+    private double cellSizeM(List<ScenarioFile> files) {
+        inches = !files.isEmpty() && files.stream().allMatch(file -> file.text().contains("inside_in"));
+        if (cellCm > 0 || files.isEmpty()) {
+            return cellCm / 100;
+        }
+        double cellsPerS = Liveliness.cellsPerS(threads) / files.size();
+        return files.stream().mapToDouble(file -> Liveliness.cellSizeM(file.scenario(), cellsPerS)).max()
+                .orElseThrow();
+    }
+
+    private static Side finished(Path folder) throws ScenarioFaults {
+        Scene scene = Source.read(folder);
+        String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
+        return Side.finished(name, scene.scenario(), new Finished(scene.water().orElseThrow(), scene.readings()));
     }
 
     private void check() {

@@ -118,7 +118,7 @@ final class Overlay {
                     && x <= frame.widthUnits() && y <= frame.heightUnits();
             if (visible) {
                 shown.add(label);
-                pins.add(new Pin(x, y, width(label), height(label)));
+                pins.add(new Pin(x, y, clear(label, spot), width(label), height(label)));
             }
         }
         Margins margins = margins(drawing);
@@ -131,6 +131,12 @@ final class Overlay {
         for (int n = 0; n < shown.size(); n++) {
             card(shown.get(n), areas.get(n));
         }
+    }
+
+    /** What the thing takes about its point, units; less for one that the eye is almost upon. */
+    private double clear(Label label, Camera.Spot spot) {
+        double shrunk = camera.lens() == Lens.PERSPECTIVE ? camera.distanceM() / Math.max(spot.depthM(), 0.05) : 1;
+        return Math.min(60, label.radiusM() / camera.heightM() * frame.heightUnits() * shrunk);
     }
 
     private double width(Label label) {

@@ -49,6 +49,7 @@ public final class Composer {
         items.addAll(CoralParts.of(scene.scenario()));
         scene.water().ifPresentOrElse(this::water, () ->
                 notes.add("The layout alone: 'slackwater run' computes what the water does in it."));
+        patches().ifPresent(legends::add);
         List<Label> labels = look.shows(Layer.NAMES) ? Labels.of(scene, look.units()) : List.of();
         return new Drawing(scene.scenario().name(), notes, items, labels, legends, scene.glassM());
     }
@@ -61,10 +62,12 @@ public final class Composer {
         notes.add("Means over time, on cells of " + Figures.cell(water.flow().grid().cellSizeM()) + ". "
                 + (water.settled() ? "Estimates, with a range of their own in the report."
                 : "The water had NOT settled: no number here is to be relied on."));
+        double level = scene.scenario().tank().waterLevelM();
         boolean coloured = false;
         if (look.shows(Layer.SPEED)) {
-            look.cuts().forEach(cut -> items.add(WaterParts.slice(water, cut, speeds)));
-            notes.add("Speed on " + String.join(", ", look.cuts().stream().map(Composer::words).toList()) + ".");
+            List<Cut> cuts = look.cuts().stream().map(cut -> cut.centred(water.flow().grid())).toList();
+            cuts.forEach(cut -> items.add(WaterParts.slice(water, cut, speeds, level)));
+            notes.add("Speed on " + String.join(", and on ", cuts.stream().map(Composer::words).toList()) + ".");
             coloured = true;
         }
         if (look.shows(Layer.STREAMLINES)) {
@@ -83,18 +86,22 @@ public final class Composer {
             items.addAll(WaterParts.shear(scene.scenario(), water, scale));
             legends.add(new Bar("rub of the water on sand and rock, " + scale.unit(), scale));
         }
-        patches(water).ifPresent(legends::add);
+        if (look.shows(Layer.STILL_WATER)) {
+            items.addAll(WaterParts.still(water, level));
+        }
+        if (look.shows(Layer.FAST_WATER)) {
+            items.addAll(WaterParts.fast(water, look.fastMPerS(), level));
+        }
     }
 
-    private Optional<Legend> patches(Water water) {
+    private Optional<Legend> patches() {
         List<Patch> patches = new ArrayList<>();
-        if (look.shows(Layer.STILL_WATER)) {
-            items.addAll(WaterParts.still(water));
+        boolean wet = scene.water().isPresent();
+        if (wet && look.shows(Layer.STILL_WATER)) {
             patches.add(new Patch(WaterParts.SURELY, "surely still water (chance over 95 %)"));
             patches.add(new Patch(WaterParts.LIKELY, "likely still water (over 50 %)"));
         }
-        if (look.shows(Layer.FAST_WATER)) {
-            items.addAll(WaterParts.fast(water, look.fastMPerS()));
+        if (wet && look.shows(Layer.FAST_WATER)) {
             patches.add(new Patch(WaterParts.FAST, "faster than " + look.units().speed(look.fastMPerS()) + " "
                     + look.units().speedUnit()));
         }

@@ -43,7 +43,13 @@ public final class CoralParts {
 
     /** The point above a coral that its label points at, metres. */
     static Vec3 topM(Coral coral) {
-        return coral.atM().plus(coral.facing().normalised().times(coral.sizeM() * 0.3));
+        double height = switch (coral.group()) {
+            case PLATING -> 0.18;
+            case LARGE_POLYP -> 0.42;
+            case SOFT -> 0.5;
+            case SMALL_POLYP -> 0.45;
+        };
+        return coral.atM().plus(coral.facing().normalised().times(coral.sizeM() * height));
     }
 
     private static Ring ring(double alongM, double radiusM) {

@@ -7,10 +7,12 @@ import java.util.stream.IntStream;
 
 /** Finds each label a place near its point where it covers no other label and, if it can be, no other point. */
 public final class LabelPlan {
-    private static final double[] REACHES = {18, 34, 54, 80, 110, 150, 200, 260};
+    private static final double[] REACHES = {12, 24, 42, 66, 96, 136, 186, 250};
     private static final int WAYS = 16;
     private static final double GAP = 4;
     private static final double COVERED_POINT = 60;
+    /** Half of what a label below its point costs more than one above, where things stand less often. */
+    private static final double BELOW = 12;
     private static final double OUTSIDE = 100_000;
     private static final double COVERED_LABEL = 10_000;
 
@@ -34,8 +36,8 @@ public final class LabelPlan {
         }
     }
 
-    /** The point that a label belongs to and the label's size. */
-    public record Pin(double x, double y, double width, double height) {
+    /** The point that a label belongs to, how far off it to keep, and the label's size. */
+    public record Pin(double x, double y, double clear, double width, double height) {
     }
 
     /** One area a pin, in their order, inside the page as long as there is room. */
@@ -52,13 +54,13 @@ public final class LabelPlan {
     }
 
     private static Area best(Pin pin, List<Pin> pins, Area page, List<Area> full) {
-        Area best = at(pin, 0, -1, REACHES[0]);
+        Area best = at(pin, 0, -1, pin.clear() + REACHES[0]);
         double least = Double.MAX_VALUE;
         for (double reach : REACHES) {
             for (int way = 0; way < WAYS; way++) {
                 double angle = 2 * Math.PI * way / WAYS;
-                Area area = at(pin, Math.cos(angle), Math.sin(angle), reach);
-                double cost = cost(area, pin, pins, page, full) + reach + 6 * Math.max(0, Math.sin(angle));
+                Area area = at(pin, Math.cos(angle), Math.sin(angle), pin.clear() + reach);
+                double cost = cost(area, pin, pins, page, full) + reach + BELOW * (1 + Math.sin(angle));
                 if (cost < least) {
                     least = cost;
                     best = area;

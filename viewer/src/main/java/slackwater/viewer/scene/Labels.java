@@ -28,22 +28,23 @@ public final class Labels {
                     : read(scene.readings().get(n), units, pale));
         }
         scenario.pumps().forEach(pump -> labels.add(pump(pump)));
-        scenario.returnLine().ifPresent(line -> labels.add(new Label(line.atM(), "return",
+        scenario.returnLine().ifPresent(line -> labels.add(new Label(line.atM(), line.nozzleM(), "return",
                 litresPerHour(line.flowM3PerS()), Palette.PUMP, false)));
-        scenario.overflow().ifPresent(weir -> labels.add(new Label(TankParts.middle(weir, scenario.tank()),
+        scenario.overflow().ifPresent(weir -> labels.add(new Label(TankParts.middle(weir, scenario.tank()), 0,
                 "overflow", "", Palette.PUMP, false)));
         return labels;
     }
 
     private static Label plain(Coral coral) {
-        return new Label(CoralParts.topM(coral), shortened(coral.name()), CoralNeeds.nameOf(coral.group()),
-                Palette.PLAIN, false);
+        return new Label(CoralParts.topM(coral), coral.sizeM() / 3, shortened(coral.name()),
+                CoralNeeds.nameOf(coral.group()), Palette.PLAIN, false);
     }
 
     private static Label read(CoralReading reading, Units units, boolean pale) {
         String detail = units.speed(reading.reading().meanMPerS()) + " " + units.speedUnit() + "  "
                 + reading.verdict().symbol() + " " + reading.verdict().word();
-        return new Label(CoralParts.topM(reading.coral()), shortened(reading.coral().name()), detail,
+        Coral coral = reading.coral();
+        return new Label(CoralParts.topM(coral), coral.sizeM() / 3, shortened(coral.name()), detail,
                 Palette.of(reading.verdict()), pale);
     }
 
@@ -51,7 +52,8 @@ public final class Labels {
         Vec3 behind = pump.atM().minus(pump.aim().times(0.02));
         String detail = pump.outputFraction() > 0
                 ? litresPerHour(pump.flowM3PerS() * pump.outputFraction() * (1 - pump.foulingFraction())) : "off";
-        return new Label(behind, shortened(pump.name()), detail, Palette.PUMP, false);
+        return new Label(behind, Math.sqrt(pump.outlet().areaM2() / 3), shortened(pump.name()), detail, Palette.PUMP,
+                false);
     }
 
     private static String litresPerHour(double flowM3PerS) {

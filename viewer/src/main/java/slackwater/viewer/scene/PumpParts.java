@@ -26,7 +26,7 @@ public final class PumpParts {
     private static final double LEAST_CONE_M = 0.05;
     private static final double BODY_LENGTHS = 1.25;
     private static final double WALL = 1.18;
-    private static final double CONE_OPACITY = 0.06;
+    private static final double CONE_OPACITY = 0.055;
 
     private PumpParts() {
     }
@@ -96,10 +96,15 @@ public final class PumpParts {
 
     private static List<Item> cone(JetCone cone, JetSource jet, Vec3 insideM) {
         double free = DECAY * Math.sqrt(jet.momentumFluxM4PerS2()) / CONE_ENDS_M_PER_S;
-        double length = Math.max(LEAST_CONE_M, Math.min(free, JetCone.reachM(cone.atM(), cone.aim(), insideM)));
+        double wall = JetCone.reachM(cone.atM(), cone.aim(), insideM);
+        double length = Math.max(LEAST_CONE_M, Math.min(free, wall));
+        List<List<Vec3>> lines = new ArrayList<>();
+        lines.add(List.of(cone.atM(), cone.atM().plus(cone.aim().times(length))));
+        if (free < wall - cone.halfWidthAtM(length)) {
+            lines.add(cone.rim(length));
+        }
         Paint line = Paint.flat(Palette.JET.withOpacity(0.8), 0);
         return List.of(Body.of(cone.surface(length), Paint.flat(Palette.JET.withOpacity(CONE_OPACITY), 0)),
-                Strokes.of(Polylines.of(List.of(List.of(cone.atM(), cone.atM().plus(cone.aim().times(length))),
-                        cone.rim(length))), line, 1.2));
+                Strokes.of(Polylines.of(lines), line, 1.2));
     }
 }

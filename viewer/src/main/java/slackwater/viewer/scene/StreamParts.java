@@ -21,11 +21,11 @@ import slackwater.viewer.shape.Turned.Ring;
 
 /** Streamlines with arrows on them. */
 public final class StreamParts {
-    private static final int ABOUT_A_PUMP = 10;
-    private static final int SCATTERED = 60;
-    private static final double LONGEST_TANKS = 0.8;
-    private static final double ARROW_EVERY_M = 0.14;
-    private static final double WIDTH_UNITS = 2.2;
+    private static final int ABOUT_A_PUMP = 6;
+    private static final int SCATTERED = 40;
+    private static final double LONGEST_TANKS = 0.55;
+    private static final double ARROW_EVERY_M = 0.2;
+    private static final double WIDTH_UNITS = 1.8;
 
     private StreamParts() {
     }
@@ -72,7 +72,7 @@ public final class StreamParts {
                 if (far >= ARROW_EVERY_M) {
                     far = 0;
                     heads.add(Turned.turn(point(lines, n), step.normalised(), List.of(new Ring(0, 0),
-                            new Ring(-0.002, 0.0045), new Ring(0.013, 0)), 0.01));
+                            new Ring(-0.003, 0.007), new Ring(0.02, 0)), 0.01));
                     shades.add((float) scale.fraction(lines.values()[n]));
                 }
             }

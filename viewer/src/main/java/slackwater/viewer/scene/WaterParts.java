@@ -21,9 +21,9 @@ import slackwater.viewer.shape.WallValues;
 
 /** What the water does, as shapes. */
 public final class WaterParts {
-    static final Colour SURELY = Palette.STILL.withOpacity(0.6);
-    static final Colour LIKELY = Palette.STILL.withOpacity(0.22);
-    static final Colour FAST = Palette.FAST.withOpacity(0.3);
+    static final Colour SURELY = Palette.STILL.withOpacity(0.45);
+    static final Colour LIKELY = Palette.STILL.withOpacity(0.15);
+    static final Colour FAST = Palette.FAST.withOpacity(0.22);
     private static final int TRACERS = 2500;
     private static final double TRAIL_S = 0.6;
 
@@ -31,21 +31,21 @@ public final class WaterParts {
     }
 
     /** Still water as two bodies, one in the other: where it likely and where it surely stands still. */
-    public static List<Item> still(Water water) {
+    public static List<Item> still(Water water, double levelM) {
         FlowStatistics flow = water.flow();
         float[] soaked = Soaked.of(flow.grid(), flow.fluid(), water.stillProbability());
         List<Item> items = new ArrayList<>();
-        add(items, Isosurface.of(flow.grid(), soaked, StillWater.LIKELY), LIKELY);
-        add(items, Isosurface.of(flow.grid(), soaked, StillWater.SURELY), SURELY);
+        add(items, Isosurface.of(flow.grid(), soaked, StillWater.LIKELY).below(levelM), LIKELY);
+        add(items, Isosurface.of(flow.grid(), soaked, StillWater.SURELY).below(levelM), SURELY);
         return items;
     }
 
     /** The surface within which the mean speed is above a limit. */
-    public static List<Item> fast(Water water, double aboveMPerS) {
+    public static List<Item> fast(Water water, double aboveMPerS, double levelM) {
         FlowStatistics flow = water.flow();
         List<Item> items = new ArrayList<>();
-        add(items, Isosurface.of(flow.grid(), Soaked.of(flow.grid(), flow.fluid(), flow.meanSpeed()), aboveMPerS),
-                FAST);
+        float[] soaked = Soaked.of(flow.grid(), flow.fluid(), flow.meanSpeed());
+        add(items, Isosurface.of(flow.grid(), soaked, aboveMPerS).below(levelM), FAST);
         return items;
     }
 
@@ -55,11 +55,16 @@ public final class WaterParts {
         }
     }
 
-    /** One slice of the mean speed. */
-    public static Item slice(Water water, Cut cut, ColourScale scale) {
+    /** One slice of the mean speed, up to the water line. */
+    public static Item slice(Water water, Cut cut, ColourScale scale, double levelM) {
         FlowStatistics flow = water.flow();
-        SliceSheet sheet = SliceSheet.of(flow.grid(), flow.fluid(), flow.meanSpeed(), cut);
-        return new Body(sheet.surface(), scale.fractions(sheet.values()), Paint.mapped(scale.map()));
+        return slice(flow, flow.meanSpeed(), cut, scale, levelM);
+    }
+
+    /** One slice of any field of one value a cell. */
+    public static Item slice(FlowStatistics flow, float[] values, Cut cut, ColourScale scale, double levelM) {
+        SliceSheet sheet = SliceSheet.of(flow.grid(), flow.fluid(), values, cut);
+        return new Body(sheet.surface().below(levelM), scale.fractions(sheet.values()), Paint.mapped(scale.map()));
     }
 
     /** Specks with the way that each has come in the last moment. */

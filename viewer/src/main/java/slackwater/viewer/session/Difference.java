@@ -128,7 +128,8 @@ public final class Difference {
                         double change = other.reading().meanMPerS() - one.reading().meanMPerS();
                         String words = (change < 0 ? "\u2212" : "+") + units.speed(Math.abs(change)) + " "
                                 + units.speedUnit();
-                        labels.add(new Label(one.coral().atM(), one.coral().name(), words, Palette.PLAIN, !settled));
+                        labels.add(new Label(one.coral().atM(), one.coral().sizeM() / 2, one.coral().name(), words,
+                                Palette.PLAIN, !settled));
                     });
         }
         return labels;

@@ -197,24 +197,24 @@ public final class Side implements AutoCloseable {
 
     /** Velocity for what drifts: of this moment, or the mean of a finished result. */
     public Optional<Velocity> velocity() {
-        return snapshot().map(Snapshot::velocity).or(() -> finished.map(Finished::flow).map(mean -> new Velocity(
-                mean.grid(), mean.fluid(), mean.meanU(), mean.meanV(), mean.meanW())));
+        return snapshot().map(Snapshot::velocity).or(() -> finished.map(found -> found.water().flow())
+                .map(mean -> new Velocity(mean.grid(), mean.fluid(), mean.meanU(), mean.meanV(), mean.meanW())));
     }
 
     /** Averages; empty until there are some. */
     public Optional<FlowStatistics> mean() {
-        return snapshot().flatMap(Snapshot::mean).map(Snapshot.Mean::flow).or(() -> finished.map(Finished::flow));
+        return snapshot().flatMap(Snapshot::mean).map(Snapshot.Mean::flow)
+                .or(() -> finished.map(found -> found.water().flow()));
     }
 
     private Optional<Assessment> assessment() {
-        return snapshot().flatMap(Snapshot::mean).map(Snapshot.Mean::assessment)
-                .or(() -> finished.map(Finished::assessment));
+        return snapshot().flatMap(Snapshot::mean).map(Snapshot.Mean::assessment);
     }
 
     /** Whether the numbers belong to the layout shown and have settled. */
     public boolean settled() {
-        return finished.isPresent() || snapshot().map(now -> now.settling().settled()
-                && now.scenario().equals(scenario())).orElse(false);
+        return finished.map(found -> found.water().settled()).orElseGet(() -> snapshot()
+                .map(now -> now.settling().settled() && now.scenario().equals(scenario())).orElse(false));
     }
 
     /**
@@ -227,6 +227,9 @@ public final class Side implements AutoCloseable {
     /** The averaged water for a picture: the same object as long as it is the same. */
     public Optional<Water> water() {
         Optional<FlowStatistics> mean = mean();
+        if (finished.isPresent()) {
+            return finished.map(Finished::water);
+        }
         if (mean.isEmpty() || assessment().isEmpty()) {
             water = Optional.empty();
         } else if (water.isEmpty() || water.get().flow() != mean.get() || water.get().settled() != settled()) {
@@ -237,7 +240,8 @@ public final class Side implements AutoCloseable {
 
     /** One reading a coral, as long as the corals shown are those that the water was judged for; else none. */
     public List<CoralReading> readings() {
-        List<CoralReading> readings = assessment().map(Assessment::corals).orElse(List.of());
+        List<CoralReading> readings = finished.map(Finished::corals)
+                .orElseGet(() -> assessment().map(Assessment::corals).orElse(List.of()));
         List<Coral> judged = readings.stream().map(CoralReading::coral).toList();
         return judged.equals(scenario().corals()) ? readings : List.of();
     }

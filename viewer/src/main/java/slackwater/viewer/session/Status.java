@@ -38,7 +38,8 @@ public final class Status {
     public static String settling(Side side) {
         Optional<Snapshot> now = side.snapshot();
         if (side.flow().isEmpty()) {
-            return "Settled.";
+            return side.settled() ? "Settled when the run ended."
+                    : "The run ended before the water had settled: numbers are grey.";
         }
         if (now.isEmpty()) {
             return "The water is about to start.";

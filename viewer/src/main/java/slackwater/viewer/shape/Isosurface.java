@@ -11,8 +11,8 @@ import slackwater.field.Grid;
  * area and volume falls with the square of the cell. No table, and half the triangles of marching cubes.
  */
 public final class Isosurface {
-    private static final int[][] EDGES = {{0, 1}, {2, 3}, {4, 5}, {6, 7}, {0, 2}, {1, 3}, {4, 6}, {5, 7}, {0, 4}, {1, 5},
-        {2, 6}, {3, 7}};
+    private static final int[][] EDGES = {{0, 1}, {2, 3}, {4, 5}, {6, 7}, {0, 2}, {1, 3}, {4, 6}, {5, 7}, {0, 4},
+        {1, 5}, {2, 6}, {3, 7}};
 
     private final Grid grid;
     private final float[] values;

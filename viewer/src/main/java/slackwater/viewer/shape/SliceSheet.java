@@ -4,10 +4,12 @@ import java.util.Arrays;
 import slackwater.field.Grid;
 
 /**
- * A plane through the water, square to an axis, with a value at each vertex; rock and sand are left out.
+ * A plane through the water, square to an axis, with a value at each vertex. It goes on for one cell into rock and
+ * sand, which hide it there, so that no gap shows between the cells and the true shape of the rock.
  *
  * @param surface four vertices a cell
- * @param values one a vertex: the mean of the water cells that meet there, so that colours run smoothly
+ * @param values one a vertex: the mean of the water cells that meet there, so that colours run smoothly; beside none,
+ *     that of the nearest ones
  */
 public record SliceSheet(Surface surface, float[] values) {
     /**
@@ -22,6 +24,20 @@ public record SliceSheet(Surface surface, float[] values) {
 
     /** Where to cut: square to an axis, at a place along it, metres. */
     public record Cut(Axis axis, double placeM) {
+        /** The layer of cells that holds the place; the nearest where it lies outside. */
+        int layer(Grid grid) {
+            int depth = switch (axis) {
+                case X -> grid.nx();
+                case Y -> grid.ny();
+                case Z -> grid.nz();
+            };
+            return Math.max(0, Math.min(depth - 1, (int) Math.floor(placeM / grid.cellSizeM())));
+        }
+
+        /** The same cut through the middle of the cells, where their values stand. */
+        public Cut centred(Grid grid) {
+            return new Cut(axis, (layer(grid) + 0.5) * grid.cellSizeM());
+        }
     }
 
     private static final class Cutter {
@@ -38,12 +54,7 @@ public record SliceSheet(Surface surface, float[] values) {
             this.fluid = fluid;
             this.cells = cells;
             this.cut = cut;
-            int depth = switch (cut.axis()) {
-                case X -> grid.nx();
-                case Y -> grid.ny();
-                case Z -> grid.nz();
-            };
-            this.layer = Math.max(0, Math.min(depth - 1, (int) Math.floor(cut.placeM() / grid.cellSizeM())));
+            this.layer = cut.layer(grid);
             this.columns = cut.axis() == Axis.X ? grid.ny() : grid.nx();
             this.rows = cut.axis() == Axis.Z ? grid.ny() : grid.nz();
         }
@@ -58,7 +69,7 @@ public record SliceSheet(Surface surface, float[] values) {
             int count = 0;
             for (int row = 0; row < rows; row++) {
                 for (int column = 0; column < columns; column++) {
-                    if (fluid[cell(column, row)]) {
+                    if (shown(column, row)) {
                         int[] quad = new int[4];
                         for (int n = 0; n < 4; n++) {
                             int c = column + (n == 1 || n == 2 ? 1 : 0);
@@ -103,11 +114,26 @@ public record SliceSheet(Surface surface, float[] values) {
             }
         }
 
+        /** Whether a cell is water, or solid with water beside it in the plane. */
+        private boolean shown(int column, int row) {
+            return water(column, row, 0) || water(column, row, 1);
+        }
+
+        private boolean water(int column, int row, int about) {
+            return !Float.isNaN(mean(column - about, row - about, column + about, row + about));
+        }
+
         private float mean(int column, int row) {
+            float near = mean(column - 1, row - 1, column, row);
+            return Float.isNaN(near) ? mean(column - 2, row - 2, column + 1, row + 1) : near;
+        }
+
+        /** Mean of the cells of water in a stretch of the plane, its ends included; not a number without any. */
+        private float mean(int fromColumn, int fromRow, int toColumn, int toRow) {
             float sum = 0;
             int water = 0;
-            for (int r = Math.max(0, row - 1); r <= Math.min(rows - 1, row); r++) {
-                for (int c = Math.max(0, column - 1); c <= Math.min(columns - 1, column); c++) {
+            for (int r = Math.max(0, fromRow); r <= Math.min(rows - 1, toRow); r++) {
+                for (int c = Math.max(0, fromColumn); c <= Math.min(columns - 1, toColumn); c++) {
                     int cell = cell(c, r);
                     if (fluid[cell]) {
                         sum += cells[cell];
@@ -115,7 +141,7 @@ public record SliceSheet(Surface surface, float[] values) {
                     }
                 }
             }
-            return sum / water;
+            return water == 0 ? Float.NaN : sum / water;
         }
     }
 }

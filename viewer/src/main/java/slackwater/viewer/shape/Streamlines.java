@@ -57,8 +57,8 @@ public final class Streamlines {
         Floats trace = new Floats();
         double[] at = {seed.x(), seed.y(), seed.z()};
         double step = direction * STEP_CELLS * current.grid().cellSizeM();
-        double far = 0;
-        while (far <= longestM && current.isWater(at[0], at[1], at[2])) {
+        long steps = Math.round(longestM / Math.abs(step));
+        for (long n = 0; n <= steps && current.isWater(at[0], at[1], at[2]); n++) {
             current.at(at[0], at[1], at[2], slope);
             double speed = Math.sqrt(slope[0] * slope[0] + slope[1] * slope[1] + slope[2] * slope[2]);
             for (double coordinate : at) {
@@ -68,7 +68,6 @@ public final class Streamlines {
             if (speed < LEAST_M_PER_S || !advance(at, step)) {
                 break;
             }
-            far += Math.abs(step);
         }
         return trace;
     }

@@ -62,6 +62,15 @@ public record Surface(float[] points, float[] normals, int[] corners) {
         return new double[] {uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx};
     }
 
+    /** The same surface with whatever lies above a height pressed down to it, metres. */
+    public Surface below(double heightM) {
+        float[] lowered = points.clone();
+        for (int n = 2; n < lowered.length; n += 3) {
+            lowered[n] = (float) Math.min(lowered[n], heightM);
+        }
+        return new Surface(lowered, normals, corners);
+    }
+
     /** Several surfaces as one. */
     public static Surface joined(List<Surface> parts) {
         int vertices = parts.stream().mapToInt(Surface::vertexCount).sum();

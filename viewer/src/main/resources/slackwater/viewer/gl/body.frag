@@ -21,7 +21,7 @@ void main() {
     float light = 0.58 + 0.5 * max(dot(facing, towardsLight), 0.0);
     colour.rgb = mix(colour.rgb, min(colour.rgb * light, vec3(1.0)), lit);
     // A thin skin hides more of what is behind it where it is seen aslant.
-    float aslant = 1.0 / max(dot(facing, view), 0.2);
+    float aslant = 1.0 / max(dot(facing, view), 0.35);
     colour.a = mix(colour.a, 1.0 - pow(1.0 - min(colour.a, 0.999), aslant), veil);
     result = colour;
 }

@@ -12,7 +12,7 @@ flat out vec2 from;
 flat out vec2 to;
 flat out vec2 shades;
 flat out vec4 own;
-out float depth;
+flat out vec2 depths;
 
 const float NEAREST = 1e-4;
 
@@ -35,10 +35,8 @@ void main() {
     bool atEnd = gl_VertexID >= 2;
     float side = (gl_VertexID & 1) == 0 ? -1.0 : 1.0;
     vec2 corner = (atEnd ? to + along * reach : from - along * reach) + across * side * reach;
-    vec4 clip = atEnd ? b : a;
-    depth = clip.z / clip.w - forward;
-    gl_Position = vec4((corner / frame * 2.0 - 1.0) * clip.w, depth * clip.w, clip.w);
-    gl_Position /= clip.w;
+    depths = vec2(a.z / a.w, b.z / b.w) - forward;
+    gl_Position = vec4(corner / frame * 2.0 - 1.0, atEnd ? depths.y : depths.x, 1.0);
     here = corner;
     shades = vec2(start.w, end.w);
     own = colour;
