@@ -72,20 +72,29 @@ final class Watch implements Callable<Integer> {
                 files.add(ScenarioFile.open(source));
             }
         }
-        double cellM = cellSizeM(files);
+        List<Side> done = new ArrayList<>();
+        for (Path source : sources) {
+            if (Files.isDirectory(source)) {
+                done.add(finished(source));
+            }
+        }
+        double cellM = cellSizeM(files, done);
         List<Side> sides = new ArrayList<>();
         for (Path source : sources) {
-            sides.add(Files.isDirectory(source) ? finished(source)
+            sides.add(Files.isDirectory(source) ? done.remove(0)
                     : Side.live(files.remove(0), cellM, Math.max(1, threads / sources.size())));
         }
         return new Session(sides, inches ? Units.US : Units.METRIC);
     }
 
     /** One size for both, so that what differs between them is not the cells. */
-    private double cellSizeM(List<ScenarioFile> files) {
+    private double cellSizeM(List<ScenarioFile> files, List<Side> done) {
         inches = !files.isEmpty() && files.stream().allMatch(file -> file.text().contains("inside_in"));
         if (cellCm > 0 || files.isEmpty()) {
             return cellCm / 100;
+        }
+        if (!done.isEmpty()) {
+            return done.get(0).mean().orElseThrow().grid().cellSizeM();
         }
         double cellsPerS = Liveliness.cellsPerS(threads) / files.size();
         return files.stream().mapToDouble(file -> Liveliness.cellSizeM(file.scenario(), cellsPerS)).max()

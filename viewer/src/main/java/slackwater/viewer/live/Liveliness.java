@@ -15,7 +15,10 @@ import slackwater.scenario.Scenario;
 public final class Liveliness {
     /** No finer: these are for watching, and a run is there for a verdict. */
     private static final double[] SIZES_CM = {1, 1.25, 1.5, 2, 2.5, 3, 4, 5};
-    /** Water seconds in a second of the clock: slower looks dead. */
+    /**
+     * Water seconds in a second of the clock by the trial: a tank with its walls goes about half as fast as the trial's
+     * plain box, and slower than half the clock looks dead.
+     */
     private static final double LEAST_PACE = 1;
     private static final int EDGE = 48;
     private static final int WARM_UP = 60;

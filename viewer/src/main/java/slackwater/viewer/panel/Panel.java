@@ -281,7 +281,8 @@ public final class Panel {
     private void views() {
         rows.heading("Look from");
         rows.buttons(List.of(button(Action.VIEW_FRONT, "Front", false, true),
-                button(Action.VIEW_SIDE, "Side", false, true), button(Action.VIEW_TOP, "Top", false, true),
+                button(Action.VIEW_SIDE, "Side", false, true)));
+        rows.buttons(List.of(button(Action.VIEW_TOP, "Top", false, true),
                 button(Action.VIEW_CORNER, "Corner", false, true)));
     }
 

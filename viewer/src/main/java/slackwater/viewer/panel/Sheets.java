@@ -82,7 +82,7 @@ public final class Sheets {
                 y += LINE + 2;
                 for (String[] line : lines(group)) {
                     rows.words(x, y, 11.5, Palette.INK, line[0]);
-                    rows.words(x + 108, y, 11.5, Palette.SOFT_INK, line[1]);
+                    rows.words(x + 96, y, 11.5, Palette.SOFT_INK, line[1]);
                     y += LINE;
                 }
                 y += LINE - 8;

@@ -38,6 +38,7 @@ public final class Composer {
     public static Drawing water(Scene scene, Look look) {
         Composer composer = new Composer(scene, look);
         scene.water().ifPresent(composer::water);
+        composer.patches().ifPresent(composer.legends::add);
         return new Drawing("", composer.notes, composer.items, List.of(), composer.legends, scene.glassM());
     }
 

@@ -106,7 +106,7 @@ public final class Easel {
         List<Label> labels = showing.shows(Layer.NAMES) ? labels(side, showing.units()).stream()
                 .filter(label -> !told.equals(Optional.of(label.title()))).toList() : List.of();
         boolean awaited = showing.shows(Layer.STILL_WATER) && !side.knowsStillWater();
-        return new Drawing(scenario.name(), Status.notes(side, awaited), items, labels, legends,
+        return new Drawing(scenario.name(), Status.notes(side, awaited, session.frame().widthUnits()), items, labels, legends,
                 Scene.of(scenario).glassM());
     }
 

@@ -11,6 +11,8 @@ import slackwater.viewer.live.Snapshot;
 
 /** What there is to say about the water of a tank, in a keeper's words. */
 public final class Status {
+    private static final double LETTER_UNITS = 7;
+
     private Status() {
     }
 
@@ -18,8 +20,28 @@ public final class Status {
      * The lines below the title of a picture.
      *
      * @param awaited whether still water is wanted that cannot be told yet
+     * @param widthUnits how wide the picture is
      */
-    public static List<String> notes(Side side, boolean awaited) {
+    public static List<String> notes(Side side, boolean awaited, double widthUnits) {
+        return said(side, awaited).stream().flatMap(note -> wrapped(note, widthUnits).stream()).toList();
+    }
+
+    /** Lines of so many letters as surely have room; letters are a little narrower on average. */
+    private static List<String> wrapped(String text, double widthUnits) {
+        int most = (int) Math.max(20, (widthUnits - 40) / LETTER_UNITS);
+        List<String> lines = new ArrayList<>();
+        String left = text;
+        while (left.length() > most) {
+            int end = left.lastIndexOf(' ', most);
+            int cut = end > 0 ? end : most;
+            lines.add(left.substring(0, cut));
+            left = left.substring(cut).strip();
+        }
+        lines.add(left);
+        return lines;
+    }
+
+    private static List<String> said(Side side, boolean awaited) {
         List<String> notes = new ArrayList<>();
         if (side.flow().isEmpty()) {
             notes.add(side.mean().map(mean -> "A finished result on cells of " + Figures.cell(mean.grid().cellSizeM())
