@@ -39,7 +39,7 @@ public final class Png {
             }
         }
         ByteArrayOutputStream out = start(width, height, TRUE_COLOUR);
-        chunk(out, "IDAT", deflated(rows));
+        chunk(out, "IDAT", deflated(rows, Deflater.DEFAULT_COMPRESSION));
         chunk(out, "IEND", new byte[0]);
         return out.toByteArray();
     }
@@ -73,12 +73,12 @@ public final class Png {
             // the first byte of a row names its filter: 0, none
             System.arraycopy(pixels, row * width, rows, row * (width + 1) + 1, width);
         }
-        return deflated(rows);
+        return deflated(rows, Deflater.BEST_COMPRESSION);
     }
 
-    private static byte[] deflated(byte[] rows) {
+    private static byte[] deflated(byte[] rows, int level) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (DeflaterOutputStream zip = new DeflaterOutputStream(out, new Deflater(Deflater.BEST_COMPRESSION))) {
+        try (DeflaterOutputStream zip = new DeflaterOutputStream(out, new Deflater(level))) {
             zip.write(rows);
         } catch (IOException e) {
             throw new IllegalStateException("memory can always be written", e);

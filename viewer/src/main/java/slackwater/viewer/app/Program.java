@@ -1,6 +1,10 @@
 package slackwater.viewer.app;
 
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.lwjgl.system.Configuration;
 import slackwater.cli.Extras;
 import slackwater.cli.Main;
 
@@ -25,6 +29,11 @@ public final class Program {
         if (Runtime.version().feature() >= FOREIGN_MEMORY_IS_FINAL) {
             System.setProperty("org.lwjgl.system.memoryBackend", "ffm");
             System.setProperty("joml.nounsafe", "true");
+        }
+        if (!Boolean.getBoolean("org.lwjgl.util.Debug")) {
+            // It prints advice to programmers where a library is missing; the keeper gets a sentence from us instead.
+            Configuration.DEBUG_STREAM.set(new PrintStream(OutputStream.nullOutputStream(), false,
+                    StandardCharsets.UTF_8));
         }
     }
 }

@@ -17,6 +17,7 @@ import java.util.Locale;
 public record ColourScale(ColourMap map, double low, double high, boolean rooted, String unit, double perUnit) {
     private static final double[] STEPS = {1, 2, 5};
     private static final int MOST_TICKS = 7;
+    private static final double LEAST_GAP = 0.115;
 
     public ColourScale {
         if (!(high > low) || rooted && low != 0) {
@@ -76,10 +77,13 @@ public record ColourScale(ColourMap map, double low, double high, boolean rooted
         List<Tick> ticks = new ArrayList<>();
         for (long n = (long) Math.ceil(from / step - 1e-9); n * step <= to * (1 + 1e-9); n++) {
             double value = n * step;
-            boolean crowded = !ticks.isEmpty()
-                    && fraction(value / perUnit) - ticks.get(ticks.size() - 1).fraction() < 0.5 / MOST_TICKS;
-            if (!crowded) {
-                ticks.add(new Tick(fraction(value / perUnit), text(value, step)));
+            boolean last = value + step > to * (1 + 1e-9);
+            double at = fraction(value / perUnit);
+            if (last && crowded(ticks, at)) {
+                ticks.remove(ticks.size() - 1);
+            }
+            if (!crowded(ticks, at)) {
+                ticks.add(new Tick(at, text(value, step) + (last && low >= 0 ? "+" : "")));
             }
         }
         return List.copyOf(ticks);
@@ -98,9 +102,12 @@ public record ColourScale(ColourMap map, double low, double high, boolean rooted
         }
     }
 
-    private String text(double value, double step) {
+    private static boolean crowded(List<Tick> ticks, double fraction) {
+        return !ticks.isEmpty() && fraction - ticks.get(ticks.size() - 1).fraction() < LEAST_GAP;
+    }
+
+    private static String text(double value, double step) {
         int decimals = (int) Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
-        boolean last = low >= 0 && value + step > high * perUnit * (1 + 1e-9);
-        return String.format(Locale.ROOT, "%." + decimals + "f", value) + (last ? "+" : "");
+        return String.format(Locale.ROOT, "%." + decimals + "f", value);
     }
 }

@@ -4,6 +4,7 @@ import static org.lwjgl.opengl.GL41C.GL_PACK_ALIGNMENT;
 import static org.lwjgl.opengl.GL41C.GL_RENDERER;
 import static org.lwjgl.opengl.GL41C.GL_RGB;
 import static org.lwjgl.opengl.GL41C.GL_UNSIGNED_BYTE;
+import static org.lwjgl.opengl.GL41C.glFinish;
 import static org.lwjgl.opengl.GL41C.glGetString;
 import static org.lwjgl.opengl.GL41C.glPixelStorei;
 import static org.lwjgl.opengl.GL41C.glReadPixels;
@@ -19,9 +20,12 @@ public final class Offscreen implements AutoCloseable {
     private final EglContext context;
     private final Renderer renderer;
 
+    private Canvas unseen;
+
     private Offscreen(EglContext context) {
         this.context = context;
         this.renderer = new Renderer();
+        this.unseen = new Canvas(new Frame(1, 1, 1), 0);
     }
 
     /** @throws NoGraphics where there is nothing to draw with */
@@ -39,6 +43,16 @@ public final class Offscreen implements AutoCloseable {
             renderer.draw(drawing, camera, frame, new Target(page.framebuffer(), 0, 0));
             return read(frame);
         }
+    }
+
+    /** Draws without looking at the picture, and waits until it is done: to measure how long that takes. */
+    public void drawUnseen(Drawing drawing, Camera camera, Frame frame) {
+        if (!unseen.fits(frame)) {
+            unseen.close();
+            unseen = new Canvas(frame, 0);
+        }
+        renderer.draw(drawing, camera, frame, new Target(unseen.framebuffer(), 0, 0));
+        glFinish();
     }
 
     /** The picture in the framebuffer that is bound, such as a window's just after it was drawn. */
@@ -60,6 +74,7 @@ public final class Offscreen implements AutoCloseable {
 
     @Override
     public void close() {
+        unseen.close();
         renderer.close();
         context.close();
     }

@@ -28,7 +28,7 @@ final class Overlay {
     private static final double CARD_PAD = 5;
     private static final double ACCENT = 3;
     private static final double RULER_M = 0.1;
-    private static final Colour CARD = Colour.of(0xFFFFFF).withOpacity(0.9);
+    private static final Colour CARD = Colour.of(0xFFFFFF);
 
     private final Sheet sheet;
     private final Drawing drawing;
@@ -45,7 +45,12 @@ final class Overlay {
     /** Room that the words need about the tank. */
     static Margins margins(Drawing drawing) {
         double top = EDGE + (drawing.title().isEmpty() ? 0 : TITLE + 8) + LINE * drawing.notes().size() + 16;
-        return new Margins(EDGE + 16, EDGE + 16, top, EDGE + LEGEND_HEIGHT + 14);
+        double legends = drawing.legends().stream().mapToDouble(Overlay::height).max().orElse(LINE);
+        return new Margins(EDGE + 16, EDGE + 16, top, EDGE + legends + 14);
+    }
+
+    private static double height(Legend legend) {
+        return legend instanceof Legend.Patches patches ? LINE * patches.patches().size() : LEGEND_HEIGHT;
     }
 
     void put() {
@@ -97,7 +102,7 @@ final class Overlay {
     }
 
     private void patches(Legend.Patches patches, double x, double bottom) {
-        double y = bottom - LINE * Math.max(2, patches.patches().size()) - 6;
+        double y = bottom - height(patches);
         for (Legend.Patch patch : patches.patches()) {
             sheet.rectangle(x, y + 2, 18, 11, Palette.GROUND);
             sheet.rectangle(x, y + 2, 18, 11, patch.colour());
@@ -172,8 +177,8 @@ final class Overlay {
 
     private void card(Label label, Area area) {
         Colour ink = label.pale() ? Palette.PLAIN : Palette.INK;
-        sheet.rectangle(area.x() - 1, area.y() - 1, area.width() + 2, area.height() + 2, Palette.GLASS);
-        sheet.rectangle(area.x(), area.y(), area.width(), area.height(), CARD.withOpacity(1));
+        sheet.frame(area.x(), area.y(), area.width(), area.height(), Palette.GLASS);
+        sheet.rectangle(area.x(), area.y(), area.width(), area.height(), CARD);
         sheet.rectangle(area.x(), area.y(), ACCENT, area.height(), label.pale() ? Palette.PLAIN : label.accent());
         double x = area.x() + ACCENT + CARD_PAD + 1;
         sheet.text(label.title(), x, area.y() + CARD_PAD - 1, TEXT, ink);

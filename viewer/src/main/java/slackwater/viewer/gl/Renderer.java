@@ -48,7 +48,7 @@ import slackwater.viewer.scene.Palette;
 public final class Renderer implements AutoCloseable {
     private static final int SAMPLES = 4;
     private static final double FORWARD_M = 0.003;
-    private static final double RIM_UNITS = 0.8;
+    private static final double RIM_UNITS = 0.6;
     private static final double SLACK_M = 0.001;
 
     private final Maps maps = new Maps();

@@ -61,6 +61,17 @@ final class Sheet implements AutoCloseable {
         quad(corners(x, y, width, height), new float[] {0, 0, 0, 0}, PLAIN, colour);
     }
 
+    /** A rectangle that shows one pixel, or a unit if that is more, on each side of the one that is put upon it. */
+    void frame(double x, double y, double width, double height, Colour colour) {
+        float[] corners = corners(x, y, width, height);
+        float rim = Math.max(1, Math.round(scale));
+        for (int n = 0; n < corners.length; n++) {
+            boolean far = n % 2 == 0 ? n == 2 || n == 4 : n >= 5;
+            corners[n] += far ? rim : -rim;
+        }
+        quad(corners, new float[] {0, 0, 0, 0}, PLAIN, colour);
+    }
+
     /** A straight line. */
     void line(double[] fromTo, double width, Colour colour) {
         double dx = fromTo[2] - fromTo[0];

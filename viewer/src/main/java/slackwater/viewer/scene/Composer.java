@@ -45,7 +45,7 @@ public final class Composer {
     private Drawing draw() {
         boolean mapped = look.shows(Layer.SHEAR) && scene.water().isPresent();
         List<Item> tank = TankParts.of(scene.scenario());
-        items.addAll(mapped ? tank.stream().filter(item -> !isSandOrRock(item)).toList() : tank);
+        items.addAll(mapped ? tank.stream().filter(item -> !isRock(item)).toList() : tank);
         items.addAll(PumpParts.of(scene.scenario(), look.shows(Layer.JETS)));
         items.addAll(CoralParts.of(scene.scenario()));
         scene.water().ifPresentOrElse(this::water, () ->
@@ -55,8 +55,9 @@ public final class Composer {
         return new Drawing(scene.scenario().name(), notes, items, labels, legends, scene.glassM());
     }
 
-    private static boolean isSandOrRock(Item item) {
-        return item.paint().colour().equals(Palette.SAND) || item.paint().colour().equals(Palette.ROCK);
+    /** Rock gives way to its map; the map of the sand lies on top of it. */
+    private static boolean isRock(Item item) {
+        return item.paint().colour().equals(Palette.ROCK);
     }
 
     private void water(Water water) {
@@ -99,8 +100,8 @@ public final class Composer {
         List<Patch> patches = new ArrayList<>();
         boolean wet = scene.water().isPresent();
         if (wet && look.shows(Layer.STILL_WATER)) {
-            patches.add(new Patch(WaterParts.SURELY, "surely still water (chance over 95 %)"));
-            patches.add(new Patch(WaterParts.LIKELY, "likely still water (over 50 %)"));
+            patches.add(new Patch(WaterParts.SURELY_SEEN, "surely still water (chance over 95 %)"));
+            patches.add(new Patch(WaterParts.LIKELY_SEEN, "likely still water (over 50 %)"));
         }
         if (wet && look.shows(Layer.FAST_WATER)) {
             patches.add(new Patch(WaterParts.FAST, "faster than " + look.units().speed(look.fastMPerS()) + " "

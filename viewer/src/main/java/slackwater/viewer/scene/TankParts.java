@@ -16,6 +16,7 @@ import slackwater.viewer.shape.Surface;
 /** Glass, water line, sand, rock and weir. */
 public final class TankParts {
     private static final double EDGE_M = 0.02;
+    private static final double LIFT_M = 0.0005;
     private static final double EDGE_UNITS = 1.6;
     private static final double WATER_LINE_UNITS = 1.2;
     private static final double TOOTH_M = 0.01;
@@ -38,6 +39,13 @@ public final class TankParts {
     /** A rock's surface, fine enough to carry a map. */
     public static Surface surface(Rock rock) {
         return Solids.of(rock.solid(), EDGE_M);
+    }
+
+    /** The top of the sand, lifted by half a millimetre so that it covers the sand itself. */
+    public static Surface sandTop(Tank tank) {
+        Vec3 inside = tank.insideM();
+        return Solids.rectangle(new Vec3(0, 0, tank.sandDepthM() + LIFT_M), new Vec3(inside.x(), 0, 0),
+                new Vec3(0, inside.y(), 0), EDGE_M);
     }
 
     /** The sand as a slab over the whole bottom. */

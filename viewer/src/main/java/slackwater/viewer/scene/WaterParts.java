@@ -23,8 +23,11 @@ import slackwater.viewer.shape.WallValues;
 public final class WaterParts {
     static final Colour SURELY = Palette.STILL.withOpacity(0.45);
     static final Colour LIKELY = Palette.STILL.withOpacity(0.15);
+    /** How the two look through their front and back, the sure one within the likely one: for legends. */
+    static final Colour SURELY_SEEN = Palette.STILL.withOpacity(0.78);
+    static final Colour LIKELY_SEEN = Palette.STILL.withOpacity(0.28);
     static final Colour FAST = Palette.FAST.withOpacity(0.22);
-    private static final int TRACERS = 2500;
+    private static final int TRACERS = 1400;
     private static final double TRAIL_S = 0.6;
 
     private WaterParts() {
@@ -86,7 +89,7 @@ public final class WaterParts {
     public static List<Item> onSolids(Scenario scenario, Water water, float[] values, ColourScale scale) {
         List<Surface> surfaces = new ArrayList<>();
         if (scenario.tank().sandDepthM() > 0) {
-            surfaces.add(TankParts.sand(scenario.tank()));
+            surfaces.add(TankParts.sandTop(scenario.tank()));
         }
         scenario.rocks().forEach(rock -> surfaces.add(TankParts.surface(rock)));
         List<Item> items = new ArrayList<>();

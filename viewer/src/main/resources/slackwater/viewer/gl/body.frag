@@ -17,7 +17,8 @@ void main() {
     vec3 view = mix(normalize(eye - at), towardsEye, parallel);
     vec3 facing = normalize(turned);
     facing = dot(facing, view) < 0.0 ? -facing : facing;
-    vec4 colour = step < 0.0 ? own : vec4(texture(maps, vec2((step * 255.0 + 0.5) / 256.0, row)).rgb, own.a);
+    // Beside the edge of a triangle a shade may come out a little below 0; without a shade it is -1.
+    vec4 colour = step < -0.5 ? own : vec4(texture(maps, vec2((clamp(step, 0.0, 1.0) * 255.0 + 0.5) / 256.0, row)).rgb, own.a);
     float light = 0.58 + 0.5 * max(dot(facing, towardsLight), 0.0);
     colour.rgb = mix(colour.rgb, min(colour.rgb * light, vec3(1.0)), lit);
     // A thin skin hides more of what is behind it where it is seen aslant.

@@ -1,0 +1,97 @@
+package slackwater.viewer.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import slackwater.cli.ExitCode;
+import slackwater.cli.Main;
+import slackwater.viewer.gl.NoGraphics;
+import slackwater.viewer.gl.Offscreen;
+
+/** The command as its user meets it. */
+class PictureTest {
+    private static final String NANO = "../scenarios/nano-30.toml";
+
+    @TempDir
+    private Path folder;
+
+    private record Said(int code, String out, String err) {
+    }
+
+    private static Said say(Object... words) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        String[] arguments = new String[words.length];
+        for (int n = 0; n < words.length; n++) {
+            arguments[n] = words[n].toString();
+        }
+        int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), Program.extras(), arguments);
+        return new Said(code, out.toString(), err.toString());
+    }
+
+    private static void assumeGraphics() {
+        try (Offscreen offscreen = Offscreen.open()) {
+            assumeTrue(!offscreen.driver().isEmpty(), "a driver without a name");
+        } catch (NoGraphics none) {
+            assumeTrue(false, "left out: " + none.getMessage());
+        }
+    }
+
+    /** From the scenario to the run to pictures of its result, and a report with its views in it. */
+    @Test
+    void aRunCanBeLookedAt() throws IOException {
+        assumeGraphics();
+        Path run = folder.resolve("run");
+        Said ran = say("run", NANO, "--cell-cm", "4", "--one-grid", "--max-seconds", "1", "--out", run);
+        assertTrue(ran.out().contains("Views drawn with OpenGL ("), ran.out() + ran.err());
+        String page = Files.readString(run.resolve("report.html"));
+        assertEquals(3, page.split("<img ").length, "two views in the report");
+        Path still = folder.resolve("still.png");
+        Path bare = folder.resolve("bare.png");
+        assertEquals(ExitCode.DONE, say("picture", run, "--view", "front", "--show", "still-water,speed", "--size",
+                "400x300", "--scale", "1.5", "--out", still).code());
+        assertEquals(ExitCode.DONE, say("picture", NANO, "--view", "front", "--show", "names", "--size", "400x300",
+                "--scale", "1.5", "--out", bare).code());
+        BufferedImage one = ImageIO.read(still.toFile());
+        BufferedImage other = ImageIO.read(bare.toFile());
+        assertEquals(600, one.getWidth());
+        assertEquals(450, one.getHeight());
+        int differing = 0;
+        for (int n = 0; n < 600 * 450; n++) {
+            differing += one.getRGB(n % 600, n / 600) != other.getRGB(n % 600, n / 600) ? 1 : 0;
+        }
+        assertTrue(differing > 600 * 450 / 5, "the water shows: " + differing);
+    }
+
+    @Test
+    void saysWhatIsWrong() {
+        assertRefused("--show: found fog, must be one of still-water, speed", "picture", NANO, "--show", "fog");
+        assertRefused("--size, --scale: found 10", "picture", NANO, "--size", "10");
+        assertRefused("--size, --scale: found 99999x20", "picture", NANO, "--size", "99999x20");
+        assertRefused("has no result.json, must be the folder of a finished run", "picture", folder);
+        assertRefused("nowhere.toml: is missing", "picture", "nowhere.toml");
+        assertRefused("Invalid value for option '--view'", "picture", NANO, "--view", "below");
+    }
+
+    private static void assertRefused(String says, Object... words) {
+        Said said = say(words);
+        assertEquals(ExitCode.BAD_INPUT, said.code(), said.err());
+        assertTrue(said.err().contains(says) && !said.err().contains("\tat "), said.err());
+    }
+
+    @Test
+    void helpNamesTheCommand() {
+        assertTrue(say("--help").out().contains("picture"), "picture is among the commands");
+        assertTrue(say("picture", "--help").out().contains("--view=SIDE"));
+    }
+}

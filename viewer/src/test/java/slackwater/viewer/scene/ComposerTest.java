@@ -1,0 +1,92 @@
+package slackwater.viewer.scene;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import slackwater.analysis.Verdict;
+import slackwater.viewer.colour.Colour;
+import slackwater.viewer.scene.Item.Body;
+
+class ComposerTest {
+    private static final double CELL_M = 0.04;
+
+    private static Drawing drawn(Scene scene, Set<Layer> layers) {
+        return Composer.draw(scene, Look.of(scene, layers, List.of(Cuts.front(scene.scenario()))));
+    }
+
+    @Test
+    void aLayoutAloneSaysSoAndShowsNoWater() {
+        Drawing drawing = drawn(Scene.of(MadeUpScene.scenario()), EnumSet.allOf(Layer.class));
+        assertTrue(drawing.notes().get(0).startsWith("The layout alone"), drawing.notes().toString());
+        assertTrue(drawing.items().stream().noneMatch(item -> item.paint().map().isPresent()));
+        assertTrue(drawing.legends().stream().noneMatch(legend -> legend instanceof Legend.Bar));
+    }
+
+    @Test
+    void everyCoralHasItsReadingItsVerdictAndItsUnit() {
+        Scene scene = MadeUpScene.scene(CELL_M, true);
+        Drawing drawing = drawn(scene, EnumSet.of(Layer.NAMES));
+        for (int n = 0; n < scene.readings().size(); n++) {
+            Label label = drawing.labels().get(n);
+            assertEquals(scene.scenario().corals().get(n).name(), label.title());
+            Verdict verdict = scene.readings().get(n).verdict();
+            assertTrue(label.detail().contains(" cm/s") && label.detail().contains(verdict.word())
+                    && label.detail().indexOf(verdict.symbol()) > 0, label.detail());
+            assertFalse(label.pale());
+        }
+        assertEquals("3.1 cm/s  \u2713 Pass", drawing.labels().get(0).detail());
+        Look inches = new Look(Set.of(Layer.NAMES), List.of(), 0.2, 0.1, Units.US);
+        assertEquals("1.2 in/s  \u2713 Pass", Composer.draw(scene, inches).labels().get(0).detail());
+    }
+
+    @Test
+    void numbersThatHaveNotSettledStepBack() {
+        Drawing drawing = drawn(MadeUpScene.scene(CELL_M, false), EnumSet.of(Layer.NAMES));
+        assertTrue(drawing.labels().get(0).pale());
+        assertTrue(drawing.notes().get(0).contains("NOT settled"), drawing.notes().get(0));
+    }
+
+    /** Both levels are there, the sure one within the likely one: less volume, and as large as the sphere it is. */
+    @Test
+    void stillWaterComesInTwoLevels() {
+        Scene scene = MadeUpScene.scene(0.02, true);
+        List<Item> still = WaterParts.still(scene.water().orElseThrow(), 0.48);
+        assertEquals(2, still.size());
+        double likely = ((Body) still.get(0)).surface().volumeM3();
+        double surely = ((Body) still.get(1)).surface().volumeM3();
+        assertTrue(surely < likely && surely > 0, surely + " " + likely);
+        assertTrue(still.get(0).paint().colour().opacity() < still.get(1).paint().colour().opacity());
+    }
+
+    @Test
+    void everyColourInThePictureHasItsLegend() {
+        Drawing drawing = drawn(MadeUpScene.scene(CELL_M, true), EnumSet.allOf(Layer.class));
+        List<String> titles = drawing.legends().stream().map(Legend::title).toList();
+        assertTrue(titles.contains("mean speed, cm/s") && titles.stream().anyMatch(title -> title.endsWith(", Pa")),
+                titles.toString());
+        assertEquals(4, ((Legend.Patches) drawing.legends().get(2)).patches().size());
+    }
+
+    /** Never red against green: no two verdicts differ by hue between those alone, and each has a sign of its own. */
+    @Test
+    void verdictsAreToldApartWithoutColour() {
+        assertEquals(Verdict.values().length, List.of(Verdict.values()).stream().map(Verdict::symbol).distinct()
+                .count());
+        for (Verdict verdict : Verdict.values()) {
+            Colour colour = Palette.of(verdict);
+            assertFalse(colour.green() > 1.15 * colour.red() && colour.green() > 1.15 * colour.blue(), "green");
+        }
+    }
+
+    @Test
+    void saysHowMuchMemoryAFieldTakes() {
+        Scene scene = MadeUpScene.scene(CELL_M, true);
+        Water water = scene.water().orElseThrow();
+        assertEquals(37L * water.flow().grid().cells(), water.bytes());
+    }
+}
