@@ -82,11 +82,12 @@ public final class Easel {
         items.addAll(pumps.items());
         items.addAll(corals.items());
         List<Legend> legends = new ArrayList<>();
-        side.water().ifPresent(water -> {
+        side.water().ifPresentOrElse(water -> {
             Drawing drawing = wet(session, side, water, topMPerS);
             items.addAll(drawing.items());
             legends.addAll(drawing.legends());
-        });
+        }, () -> legends.addAll(Composer.water(Scene.of(scenario), new Look(showing.layers(), List.of(), topMPerS,
+                topMPerS, showing.units())).legends()));
         ColourScale scale = showing.units().speedScale(topMPerS);
         if (showing.shows(Layer.TRACERS)) {
             drift(side, elapsedS).ifPresent(trails -> items.add(WaterParts.specks(trails, scale)));
