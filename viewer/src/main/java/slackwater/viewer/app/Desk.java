@@ -69,7 +69,8 @@ final class Desk implements AutoCloseable {
     /** Goes on until the window is to be closed. */
     void run() {
         while (!session.closed()) {
-            double wait = Math.max(ROUND_S - drawS, drawS / 3);
+            // Where drawing is slow, for want of a graphics card, half of the time is the water's.
+            double wait = Math.max(ROUND_S - drawS, drawS);
             round(window.events(window.frame().isEmpty() ? IDLE_S : wait));
         }
     }

@@ -5,11 +5,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.function.DoubleSupplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slackwater.cli.BadInput;
 import slackwater.cli.ExitCode;
+import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioFaults;
 import slackwater.scenario.ScenarioFile;
 import slackwater.viewer.gl.NoGraphics;
@@ -78,27 +82,41 @@ final class Watch implements Callable<Integer> {
                 done.add(finished(source));
             }
         }
-        double cellM = cellSizeM(files, done);
+        inches = !files.isEmpty() && files.stream().allMatch(file -> file.text().contains("inside_in"));
+        DoubleSupplier cellSizeM = cellSizeM(files.stream().map(ScenarioFile::scenario).toList(), done);
         List<Side> sides = new ArrayList<>();
         for (Path source : sources) {
             sides.add(Files.isDirectory(source) ? done.remove(0)
-                    : Side.live(files.remove(0), cellM, Math.max(1, threads / sources.size())));
+                    : Side.live(files.remove(0), cellSizeM, Math.max(1, threads / sources.size())));
         }
         return new Session(sides, inches ? Units.US : Units.METRIC);
     }
 
-    /** One size for both, so that what differs between them is not the cells. */
-    private double cellSizeM(List<ScenarioFile> files, List<Side> done) {
-        inches = !files.isEmpty() && files.stream().allMatch(file -> file.text().contains("inside_in"));
-        if (cellCm > 0 || files.isEmpty()) {
-            return cellCm / 100;
+    /** One size for both tanks, so that what differs between them is not the cells; a trial finds it where asked. */
+    private DoubleSupplier cellSizeM(List<Scenario> live, List<Side> done) {
+        if (cellCm > 0) {
+            return () -> cellCm / 100;
         }
         if (!done.isEmpty()) {
-            return done.get(0).mean().orElseThrow().grid().cellSizeM();
+            double theirs = done.get(0).mean().orElseThrow().grid().cellSizeM();
+            return () -> theirs;
         }
-        double cellsPerS = Liveliness.cellsPerS(threads) / files.size();
-        return files.stream().mapToDouble(file -> Liveliness.cellSizeM(file.scenario(), cellsPerS)).max()
-                .orElseThrow();
+        FutureTask<Double> trial = new FutureTask<>(() -> {
+            double cellsPerS = Liveliness.cellsPerS(threads) / live.size();
+            return live.stream().mapToDouble(one -> Liveliness.cellSizeM(one, cellsPerS)).max().orElseThrow();
+        });
+        return () -> {
+            trial.run(); // whoever comes second waits for the first one's answer
+            return found(trial);
+        };
+    }
+
+    private static double found(FutureTask<Double> trial) {
+        try {
+            return trial.get();
+        } catch (InterruptedException | ExecutionException failed) {
+            throw new IllegalStateException("the trial of the solver failed", failed);
+        }
     }
 
     private static Side finished(Path folder) throws ScenarioFaults {

@@ -3,8 +3,11 @@ package slackwater.viewer.live;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.LockSupport;
+import java.util.function.DoubleSupplier;
+import java.util.function.IntToDoubleFunction;
 import slackwater.analysis.Assessor;
 import slackwater.analysis.Probes;
 import slackwater.backend.cpu.CpuBackend;
@@ -31,7 +34,8 @@ public final class LiveFlow implements AutoCloseable {
     private static final long IDLE_NS = 20_000_000;
     private static final double NS = 1e-9;
 
-    private final double cellSizeM;
+    private final DoubleSupplier choice;
+    private final IntToDoubleFunction haste;
     private final CpuBackend backend;
     private final AtomicReference<Optional<Scenario>> wanted = new AtomicReference<>(Optional.empty());
     private final AtomicReference<Optional<Snapshot>> latest = new AtomicReference<>(Optional.empty());
@@ -40,6 +44,7 @@ public final class LiveFlow implements AutoCloseable {
     private volatile boolean closing;
     private volatile Optional<String> trouble = Optional.empty();
     private volatile boolean paused;
+    private volatile double cellSizeM;
 
     private Scenario scenario;
     private Optional<Voxels> voxels = Optional.empty();
@@ -54,11 +59,18 @@ public final class LiveFlow implements AutoCloseable {
     /**
      * Starts with water at rest.
      *
-     * @param cellSizeM edge of a cell, metres
+     * @param cellSizeM gives the edge of a cell, metres; asked once, on the water's own thread, since a good choice
+     *     takes a trial
      * @param threads for the solver
      */
-    public LiveFlow(Scenario scenario, double cellSizeM, int threads) {
-        this.cellSizeM = cellSizeM;
+    public LiveFlow(Scenario scenario, DoubleSupplier cellSizeM, int threads) {
+        this(scenario, cellSizeM, threads, tries -> Math.pow(0.5, tries));
+    }
+
+    /** @param haste share of the usual step after numbers ran away so many times */
+    LiveFlow(Scenario scenario, DoubleSupplier cellSizeM, int threads, IntToDoubleFunction haste) {
+        this.choice = cellSizeM;
+        this.haste = haste;
         this.backend = new CpuBackend(threads);
         this.scenario = scenario;
         wanted.set(Optional.of(scenario));
@@ -97,8 +109,9 @@ public final class LiveFlow implements AutoCloseable {
         return trouble;
     }
 
-    public double cellSizeM() {
-        return cellSizeM;
+    /** Edge of a cell, metres; empty until it has been chosen. */
+    public OptionalDouble cellSizeM() {
+        return cellSizeM > 0 ? OptionalDouble.of(cellSizeM) : OptionalDouble.empty();
     }
 
     @Override
@@ -114,6 +127,7 @@ public final class LiveFlow implements AutoCloseable {
 
     private void work() {
         try {
+            cellSizeM = choice.getAsDouble();
             while (!closing) {
                 wanted.getAndSet(Optional.empty()).ifPresent(this::take);
                 if (run.isEmpty() || stopped || paused) {
@@ -135,7 +149,7 @@ public final class LiveFlow implements AutoCloseable {
             boolean sameRock = next.rocks().equals(scenario.rocks()) && next.tank().equals(scenario.tank());
             Voxels cut = voxels.filter(kept -> sameRock)
                     .orElseGet(() -> Voxels.of(next.tank(), next.rocks(), cellSizeM));
-            Discretisation set = Discretiser.discretise(next, cut, SEED);
+            Discretisation set = Discretiser.discretise(next, cut, SEED, haste.applyAsDouble(0));
             List<Probe> watched = Probes.of(next, cut.grid(), cut.fluid());
             scenario = next;
             voxels = Optional.of(cut);
@@ -185,7 +199,8 @@ public final class LiveFlow implements AutoCloseable {
             return;
         }
         trouble = Optional.of(where + "; going on from the last good water with shorter steps.");
-        start(Discretiser.discretise(scenario, voxels.orElseThrow(), SEED, Math.pow(0.5, halvings)));
+        start(Discretiser.discretise(scenario, voxels.orElseThrow(), SEED,
+                haste.applyAsDouble(halvings)));
     }
 
     private void publish(LiveRun water) {

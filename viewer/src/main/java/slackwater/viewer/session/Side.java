@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleSupplier;
 import slackwater.analysis.Assessment;
 import slackwater.analysis.CoralReading;
 import slackwater.field.FlowStatistics;
@@ -52,8 +53,12 @@ public final class Side implements AutoCloseable {
         this.saved = scenario;
     }
 
-    /** A scenario file with water that starts at rest. */
-    public static Side live(ScenarioFile file, double cellSizeM, int threads) {
+    /**
+     * A scenario file with water that starts at rest.
+     *
+     * @param cellSizeM gives the edge of a cell, metres; asked on the water's own thread
+     */
+    public static Side live(ScenarioFile file, DoubleSupplier cellSizeM, int threads) {
         return new Side(String.valueOf(file.file().getFileName()), file.scenario(), Optional.of(file),
                 Optional.of(new LiveFlow(file.scenario(), cellSizeM, threads)), Optional.empty());
     }

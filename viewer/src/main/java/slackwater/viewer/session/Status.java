@@ -49,7 +49,11 @@ public final class Status {
             return notes;
         }
         LiveFlow flow = side.flow().get();
-        notes.add("Water under way on cells of " + Figures.cell(flow.cellSizeM()) + side.snapshot()
+        if (flow.cellSizeM().isEmpty()) {
+            notes.add("Choosing cells that this machine keeps up with.");
+            return notes;
+        }
+        notes.add("Water under way on cells of " + Figures.cell(flow.cellSizeM().getAsDouble()) + side.snapshot()
                 .map(now -> String.format(Locale.ROOT, ", %.0f s so far; 'slackwater run' gives the verdict.",
                         now.waterS())).orElse("."));
         notes.add(settling(side) + (awaited ? " Still water shows once the flow has found its way." : ""));

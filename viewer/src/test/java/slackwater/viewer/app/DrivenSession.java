@@ -47,7 +47,7 @@ public final class DrivenSession {
     public static void main(String[] arguments) throws Exception {
         Path file = Path.of(arguments[0]);
         try (Window window = Window.open("Driven", new int[] {1100, 760}, 1);
-                Session session = new Session(List.of(Side.live(ScenarioFile.open(file), 0.0254, 1)), Units.US);
+                Session session = new Session(List.of(Side.live(ScenarioFile.open(file), () -> 0.0254, 1)), Units.US);
                 Desk desk = new Desk(window, session)) {
             new DrivenSession(file, window, session, desk).run();
         }

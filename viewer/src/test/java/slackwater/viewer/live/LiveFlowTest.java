@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
 import slackwater.field.Settling.Stage;
@@ -23,7 +24,7 @@ class LiveFlowTest {
 
     @Test
     void waterComesAndSettles() throws InterruptedException {
-        try (LiveFlow flow = new LiveFlow(Tanks.nano(), 0.0254, 1)) {
+        try (LiveFlow flow = new LiveFlow(Tanks.nano(), () -> 0.0254, 1)) {
             await(() -> flow.latest().isPresent());
             await(() -> flow.latest().get().settling().settled());
             Snapshot settled = flow.latest().get();
@@ -40,7 +41,7 @@ class LiveFlowTest {
 
     @Test
     void aPausedFlowStandsStill() throws InterruptedException {
-        try (LiveFlow flow = new LiveFlow(Tanks.nano(), 0.0254, 1)) {
+        try (LiveFlow flow = new LiveFlow(Tanks.nano(), () -> 0.0254, 1)) {
             await(() -> flow.latest().map(Snapshot::waterS).orElse(0.0) > 0.2);
             flow.pause(true);
             Thread.sleep(200);
@@ -56,7 +57,7 @@ class LiveFlowTest {
     @Test
     void whatDoesNotFitIsSaidAndTheWaterGoesOn() throws InterruptedException {
         Scenario nano = Tanks.nano();
-        try (LiveFlow flow = new LiveFlow(nano, 0.0254, 1)) {
+        try (LiveFlow flow = new LiveFlow(nano, () -> 0.0254, 1)) {
             await(() -> flow.latest().isPresent());
             flow.change(Edits.with(nano, new Rock("wall", new Box(Vec3.ZERO, new Vec3(0.1, 0.305, 0.3)))));
             await(() -> flow.trouble().isPresent());
@@ -66,6 +67,40 @@ class LiveFlowTest {
             assertEquals(nano, flow.latest().get().scenario());
             flow.change(nano);
             await(() -> flow.trouble().isEmpty());
+        }
+    }
+
+    /** A step ten times too long: the numbers run away, the water goes on with shorter ones, and it is said. */
+    @Test
+    void whatRunsAwayGoesOnWithShorterSteps() throws InterruptedException {
+        Scenario nano = Tanks.nano();
+        try (LiveFlow flow = new LiveFlow(nano, () -> 0.0254, 1, tries -> tries == 0 ? 10 : 0.5)) {
+            await(() -> flow.trouble().isPresent());
+            assertTrue(flow.trouble().get().contains("ran away near x"), flow.trouble().get());
+            assertTrue(flow.trouble().get().endsWith("going on from the last good water with shorter steps."));
+            double at = flow.latest().get().waterS();
+            await(() -> flow.latest().get().waterS() > at + 1);
+            assertEquals(Optional.empty(), flow.failure());
+        }
+    }
+
+    /** Where no step helps, the last good water stays in sight and the next layout starts from it. */
+    @Test
+    void whatRunsAwayForGoodStopsAtTheLastGoodWater() throws InterruptedException {
+        Scenario nano = Tanks.nano();
+        AtomicBoolean wild = new AtomicBoolean(true);
+        try (LiveFlow flow = new LiveFlow(nano, () -> 0.0254, 1, tries -> wild.get() ? 10 : 1)) {
+            await(() -> flow.trouble().map(says -> says.contains("Your layout is kept.")).orElse(false));
+            Snapshot last = flow.latest().orElseThrow();
+            for (float speed : last.velocity().u()) {
+                assertTrue(Math.abs(speed) < 10, "the picture shows numbers that ran away: " + speed);
+            }
+            wild.set(false);
+            Scenario turned = Edits.aimed(nano, PUMP, 1, 0);
+            flow.change(turned);
+            await(() -> flow.latest().get().scenario().equals(turned) && flow.latest().get().waterS()
+                    > last.waterS() + 1);
+            assertEquals(Optional.empty(), flow.trouble());
         }
     }
 

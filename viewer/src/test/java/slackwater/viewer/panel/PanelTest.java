@@ -31,8 +31,8 @@ class PanelTest {
 
     @BeforeEach
     void open() throws Exception {
-        session = new Session(List.of(Side.live(ScenarioFile.open(Path.of("..", "scenarios", "terrace-120.toml")), 0.04,
-                1)), Units.METRIC);
+        session = new Session(List.of(Side.live(ScenarioFile.open(Path.of("..", "scenarios", "terrace-120.toml")),
+                () -> 0.04, 1)), Units.METRIC);
     }
 
     @AfterEach

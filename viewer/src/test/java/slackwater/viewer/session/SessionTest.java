@@ -41,7 +41,7 @@ class SessionTest {
     void open() throws Exception {
         file = folder.resolve("terrace-120.toml");
         Files.copy(Tanks.FOLDER.resolve("terrace-120.toml"), file);
-        session = new Session(List.of(Side.live(ScenarioFile.open(file), 0.04, 1)), Units.METRIC);
+        session = new Session(List.of(Side.live(ScenarioFile.open(file), () -> 0.04, 1)), Units.METRIC);
         session.resize(new Frame(1200, 800, 1));
     }
 
