@@ -7,6 +7,7 @@ package slackwater.viewer.session;
  * @param yes what the button for it says
  * @param no what the button against it says
  * @param answer what to do on yes
+ * @param otherwise what to do on no
  */
-public record Question(String words, String yes, String no, Runnable answer) {
+public record Question(String words, String yes, String no, Runnable answer, Runnable otherwise) {
 }

@@ -51,6 +51,13 @@ public final class Session implements AutoCloseable {
         this.sides = List.copyOf(sides);
         this.camera = View.CORNER.on(boxM(), frame, ROOM);
         showing.use(units);
+        sides.stream().filter(side -> side.draft().isPresent()).findFirst().ifPresent(this::offer);
+    }
+
+    private void offer(Side side) {
+        question = Optional.of(new Question("A changed layout of " + side.name() + " was never saved, since the window"
+                + " went away. Take it up again?", "Take it up", "Forget it",
+                () -> side.draft().ifPresent(left -> side.change("draft", left)), side::dropDraft));
     }
 
     public List<Side> sides() {
@@ -184,9 +191,7 @@ public final class Session implements AutoCloseable {
     public void answer(boolean yes) {
         Optional<Question> asked = question;
         question = Optional.empty();
-        if (yes) {
-            asked.ifPresent(known -> known.answer().run());
-        }
+        asked.ifPresent(known -> (yes ? known.answer() : known.otherwise()).run());
     }
 
     /** Does something, as a key or a button asks for it. */
@@ -290,7 +295,7 @@ public final class Session implements AutoCloseable {
             String words = beside ? side().name() + " was changed by another program since it was opened. Save your"
                     + " layout beside it as " + name + "?"
                     : "Write the changed layout into " + name + "? Your comments and their order stay.";
-            question = Optional.of(new Question(words, "Save", "Not now", () -> save(target)));
+            question = Optional.of(new Question(words, "Save", "Not now", () -> save(target), () -> { }));
         } catch (Side.Unsaved refused) {
             message = refused.getMessage();
         } catch (ScenarioFaults refused) {
@@ -316,8 +321,13 @@ public final class Session implements AutoCloseable {
             closed = true;
         } else {
             question = Optional.of(new Question("Close without saving the changed layout of "
-                    + String.join(" and ", unsaved) + "?", "Close without saving", "Stay", () -> closed = true));
+                    + String.join(" and ", unsaved) + "?", "Close without saving", "Stay", this::leave, () -> { }));
         }
+    }
+
+    private void leave() {
+        sides.forEach(Side::dropDraft);
+        closed = true;
     }
 
     @Override

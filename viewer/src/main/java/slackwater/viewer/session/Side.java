@@ -130,8 +130,24 @@ public final class Side implements AutoCloseable {
         compute();
     }
 
+    /** A layout of this file that an earlier window left unsaved; empty where there is none. */
+    Optional<Scenario> draft() {
+        return file.flatMap(known -> Draft.beside(known.file()).read())
+                .filter(left -> left.tank().equals(saved.tank()) && !left.equals(saved));
+    }
+
+    /** Forgets what was not saved. */
+    void dropDraft() {
+        file.ifPresent(known -> Draft.beside(known.file()).remove());
+    }
+
     /** Hands the layout over to the water, unless it could not stand so. */
     private void compute() {
+        if (changed()) {
+            file.ifPresent(known -> Draft.beside(known.file()).keep(history.now()));
+        } else {
+            dropDraft();
+        }
         fault = file.flatMap(known -> Soundness.fault(history.now(), folder(known)));
         if (fault.isEmpty()) {
             flow.ifPresent(water -> water.change(history.now()));
@@ -178,6 +194,7 @@ public final class Side implements AutoCloseable {
 
     void save(ScenarioFile target) throws IOException {
         target.write();
+        dropDraft();
         file = Optional.of(target);
         saved = history.now();
     }

@@ -217,6 +217,29 @@ class SessionTest {
                 1e-12);
     }
 
+    /** The window goes away: the next one offers the layout, and takes it up or forgets it. */
+    @Test
+    void anUnsavedLayoutOutlivesTheWindow() throws Exception {
+        Path draft = folder.resolve(".terrace-120.toml.draft");
+        press(Stroke.TAB, Stroke.RIGHT);
+        Scenario changed = now();
+        assertTrue(Files.exists(draft));
+        for (boolean wanted : new boolean[] {true, false}) {
+            try (Session next = new Session(List.of(Side.live(ScenarioFile.open(file), () -> 0.04, 1)), Units.METRIC)) {
+                assertTrue(next.question().orElseThrow().words().contains("was never saved"));
+                next.answer(wanted);
+                assertEquals(wanted, next.side().scenario().equals(changed));
+                assertEquals(wanted, Files.exists(draft));
+            }
+        }
+        press(Stroke.RIGHT);
+        assertTrue(Files.exists(draft));
+        session.askToClose();
+        session.answer(true);
+        assertTrue(session.closed());
+        assertFalse(Files.exists(draft), "closing on purpose leaves nothing behind");
+    }
+
     /** What cannot stand is shown and told, but neither computed nor saved. */
     @Test
     void whatCannotStandIsToldAndNotSaved() throws Exception {
