@@ -27,29 +27,34 @@ import slackwater.viewer.window.Window;
 public final class DrivenSession {
     private static final long PATIENCE_NS = 60_000_000_000L;
     private static final double ROUND_S = 0.02;
+    private static final int WIDTH = 900;
+    private static final int HEIGHT = 640;
     private static final int INK = 0x22282C;
 
     private final Path file;
     private final Window window;
     private final Session session;
     private final Desk desk;
+    private final double scale;
     private final Hand hand;
 
-    private DrivenSession(Path file, Window window, Session session, Desk desk) throws Exception {
+    private DrivenSession(Path file, Window window, Session session, Desk desk, double scale) throws Exception {
         this.file = file;
         this.window = window;
         this.session = session;
         this.desk = desk;
+        this.scale = scale;
         this.hand = new Hand();
     }
 
-    /** @param arguments the scenario file to change, in the folder that the process runs in */
+    /** @param arguments the scenario file to change, in the folder that it runs in, and the scale of the window */
     public static void main(String[] arguments) throws Exception {
         Path file = Path.of(arguments[0]);
-        try (Window window = Window.open("Driven", new int[] {1100, 760}, 1);
+        double scale = Double.parseDouble(arguments[1]);
+        try (Window window = Window.open("Driven", new int[] {WIDTH, HEIGHT}, scale);
                 Session session = new Session(List.of(Side.live(ScenarioFile.open(file), () -> 0.0254, 1)), Units.US);
                 Desk desk = new Desk(window, session)) {
-            new DrivenSession(file, window, session, desk).run();
+            new DrivenSession(file, window, session, desk, scale).run();
         }
         System.out.println("the session went well");
         System.exit(0);
@@ -129,7 +134,7 @@ public final class DrivenSession {
         rounds(2);
         Vec3 before = session.side().scenario().pumps().get(0).atM();
         var spot = desk.spot("yaw").orElseThrow();
-        click(new double[] {spot.x() + spot.width() / 2, spot.y() + spot.height() / 2});
+        click(new double[] {(spot.x() + spot.width() / 2) * scale, (spot.y() + spot.height() / 2) * scale});
         key(KeyEvent.VK_4);
         key(KeyEvent.VK_0);
         check("letters typed are no commands", session.side().scenario().pumps().get(0).yawRad() != Math.toRadians(40));
@@ -142,11 +147,11 @@ public final class DrivenSession {
 
     /** Any size must do. */
     private void sizes() throws Exception {
-        for (int[] size : new int[][] {{320, 90}, {40, 30}, {1, 1}, {700, 1000}, {1100, 760}}) {
+        for (int[] size : new int[][] {{320, 90}, {40, 30}, {1, 1}, {700, 1000}, {pixels(WIDTH), pixels(HEIGHT)}}) {
             window.resize(size[0], size[1]);
             rounds(6);
         }
-        until("the window has its size again", () -> window.frame().map(frame -> frame.widthPx() == 1100)
+        until("the window has its size again", () -> window.frame().map(frame -> frame.widthPx() == pixels(WIDTH))
                 .orElse(false));
     }
 
@@ -186,7 +191,11 @@ public final class DrivenSession {
 
     private double[] onScreen(Vec3 pointM) {
         Camera.Spot spot = session.camera().spot(pointM, session.frame());
-        return new double[] {Panel.WIDTH + spot.xPx(), spot.yPx()};
+        return new double[] {Math.round(Panel.WIDTH * scale) + spot.xPx(), spot.yPx()};
+    }
+
+    private int pixels(double units) {
+        return (int) Math.round(units * scale);
     }
 
     private void click(double[] at) {
@@ -228,11 +237,11 @@ public final class DrivenSession {
     }
 
     /** The share of pixels that differ clearly, right of the panel and below the title. */
-    private static double changed(BufferedImage one, BufferedImage other) {
+    private double changed(BufferedImage one, BufferedImage other) {
         int different = 0;
         int all = 0;
-        for (int y = 100; y < one.getHeight(); y++) {
-            for (int x = (int) Panel.WIDTH + 2; x < one.getWidth(); x++) {
+        for (int y = pixels(100); y < one.getHeight(); y++) {
+            for (int x = pixels(Panel.WIDTH) + 2; x < one.getWidth(); x++) {
                 all++;
                 different += apart(one.getRGB(x, y), other.getRGB(x, y)) > 24 ? 1 : 0;
             }

@@ -15,6 +15,8 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The window on a real X server of its own, Xvfb; what happens there is in {@link DrivenSession}. */
 class DrivenSessionTest {
@@ -23,14 +25,15 @@ class DrivenSessionTest {
     @TempDir
     private Path folder;
 
-    @Test
-    void aPersonMeasuresDragsUndoesSavesAndLeaves() throws Exception {
+    @ParameterizedTest
+    @ValueSource(strings = {"1", "1.5"})
+    void aPersonMeasuresDragsUndoesSavesAndLeaves(String scale) throws Exception {
         Path file = folder.resolve("nano-30.toml");
         Files.copy(Path.of("..", "scenarios", "nano-30.toml"), file);
         Process server = server();
         try {
             Result result = java(Optional.of(display(server)), "slackwater.viewer.app.DrivenSession",
-                    file.getFileName().toString());
+                    file.getFileName().toString(), scale);
             assertTrue(result.output().contains("the session went well"), result.output());
             assertEquals(0, result.code(), result.output());
         } finally {
