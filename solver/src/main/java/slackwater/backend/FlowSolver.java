@@ -22,6 +22,18 @@ public interface FlowSolver extends AutoCloseable {
      */
     void readWallStress(float[] stress);
 
+    /** The flow as it stands, for this or another solver to go on from. */
+    FlowState state();
+
+    /**
+     * Goes on from the state of a solver on as many cells. What lies in cells that are solid here is dropped; cells
+     * that were solid there hold water at rest. With the same problem and no random part in its jets, the flow is that
+     * which the other solver would have had: to single precision, and bit for bit where both keep no more than that.
+     *
+     * @throws IllegalArgumentException if it has another number of cells
+     */
+    void resume(FlowState state);
+
     @Override
     void close();
 }

@@ -22,6 +22,12 @@ public final class Mesh implements Solid {
         this.tree = new TriangleTree(triangles);
     }
 
+    private Mesh(Triangles sound, MeshPlacement placement) {
+        this.placement = placement;
+        this.triangles = sound;
+        this.tree = new TriangleTree(sound);
+    }
+
     /**
      * Reads a mesh and sets it down.
      *
@@ -31,6 +37,18 @@ public final class Mesh implements Solid {
      */
     public static Mesh read(Path file, MeshPlacement placement) throws MeshFault {
         return new Mesh(placement, MeshFile.read(file));
+    }
+
+    /** The same mesh set down elsewhere. */
+    public Mesh moved(Vec3 byM) {
+        double[] points = triangles.points().clone();
+        for (int at = 0; at < points.length; at += 3) {
+            points[at] += byM.x();
+            points[at + 1] += byM.y();
+            points[at + 2] += byM.z();
+        }
+        return new Mesh(new Triangles(points, triangles.corners()), new MeshPlacement(placement.file(),
+                placement.unitM(), placement.yUp(), placement.turnRad(), placement.atM().plus(byM)));
     }
 
     public MeshPlacement placement() {

@@ -42,7 +42,7 @@ final class CoralTable {
                 Places.vector(entry, AT), Places.unitVector(entry, FACING), entry.number(SIZE), range);
     }
 
-    static String write(Coral coral) {
+    static TableWriter write(Coral coral) {
         TableWriter writer = new TableWriter(FORMAT)
                 .put(NAME, coral.name())
                 .put(GROUP, GROUPS.of(coral.group()))
@@ -50,6 +50,6 @@ final class CoralTable {
         Places.write(writer, FACING, coral.facing());
         writer.put(SIZE, coral.sizeM());
         coral.range().ifPresent(range -> writer.put(RANGE, List.of(range.lowMPerS(), range.highMPerS())));
-        return writer.text();
+        return writer;
     }
 }

@@ -43,11 +43,10 @@ final class OverflowTable {
         }
     }
 
-    static String write(Overflow weir) {
+    static TableWriter write(Overflow weir) {
         return new TableWriter(FORMAT)
                 .put(WALL, WALLS.of(weir.wall()))
                 .put(FROM, weir.fromM())
-                .put(TO, weir.toM())
-                .text();
+                .put(TO, weir.toM());
     }
 }

@@ -83,7 +83,7 @@ final class PumpTable {
                 : new Pattern(kind, entry.number(PERIOD), entry.number(LOW), entry.number(PHASE));
     }
 
-    static String write(Pump pump) {
+    static TableWriter write(Pump pump) {
         TableWriter writer = new TableWriter(FORMAT).put(NAME, pump.name()).put(FLOW, pump.flowM3PerS());
         if (pump.outlet() instanceof Outlet.Round round) {
             writer.put(OUTLET, round.diameterM());
@@ -95,10 +95,11 @@ final class PumpTable {
                 .put(OUTPUT, pump.outputFraction()).put(FOULING, pump.foulingFraction())
                 .put(THRUST, pump.thrustFactor());
         Pattern pattern = pump.pattern();
+        writer.put(PATTERN, PATTERNS.of(pattern.kind()));
         if (pattern.kind() != Pattern.Kind.STEADY) {
-            writer.put(PATTERN, PATTERNS.of(pattern.kind())).put(PERIOD, pattern.periodS())
+            writer.put(PERIOD, pattern.periodS())
                     .put(LOW, pattern.lowFraction()).put(PHASE, pattern.phaseFraction());
         }
-        return writer.text();
+        return writer;
     }
 }

@@ -29,13 +29,12 @@ final class ReturnTable {
                 entry.number(PITCH));
     }
 
-    static String write(Return line) {
+    static TableWriter write(Return line) {
         return new TableWriter(FORMAT)
                 .put(FLOW, line.flowM3PerS())
                 .put(NOZZLE, line.nozzleM())
                 .put(AT, Places.numbers(line.atM()))
                 .put(YAW, line.yawRad())
-                .put(PITCH, line.pitchRad())
-                .text();
+                .put(PITCH, line.pitchRad());
     }
 }

@@ -125,7 +125,7 @@ final class RockTable {
         }
     }
 
-    static String write(Rock rock) {
+    static TableWriter write(Rock rock) {
         TableWriter writer = new TableWriter(FORMAT).put(NAME, rock.name());
         Solid solid = rock.solid();
         if (solid instanceof Box box) {
@@ -142,7 +142,7 @@ final class RockTable {
         } else {
             throw new IllegalArgumentException("the scenario format has no word for " + solid);
         }
-        return writer.text();
+        return writer;
     }
 
     private static void writeMesh(TableWriter writer, MeshPlacement placement) {

@@ -18,12 +18,12 @@ public final class ScenarioWriter {
         String name = new TableWriter(ScenarioFormat.WHOLE).put(ScenarioFormat.NAME, scenario.name()).text();
         String still = scenario.pumps().isEmpty() && scenario.returnLine().isEmpty() ? "pump = []\n" : "";
         return Stream.of(
-                Stream.of(name, still, TankTable.write(scenario.tank())),
-                scenario.rocks().stream().map(RockTable::write),
-                scenario.pumps().stream().map(PumpTable::write),
-                scenario.returnLine().stream().map(ReturnTable::write),
-                scenario.overflow().stream().map(OverflowTable::write),
-                scenario.corals().stream().map(CoralTable::write))
+                Stream.of(name, still, TankTable.write(scenario.tank()).text()),
+                scenario.rocks().stream().map(RockTable::write).map(TableWriter::text),
+                scenario.pumps().stream().map(PumpTable::write).map(TableWriter::text),
+                scenario.returnLine().stream().map(ReturnTable::write).map(TableWriter::text),
+                scenario.overflow().stream().map(OverflowTable::write).map(TableWriter::text),
+                scenario.corals().stream().map(CoralTable::write).map(TableWriter::text))
                 .flatMap(part -> part)
                 .collect(Collectors.joining());
     }

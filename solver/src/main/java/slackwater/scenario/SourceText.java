@@ -20,6 +20,11 @@ final class SourceText {
 
     /** The text without its byte order mark; empty where a fault was told. */
     static Optional<String> of(Path file, Faults faults) {
+        return marked(file, faults).map(text -> text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
+    }
+
+    /** The text as it is, a byte order mark included; empty where a fault was told. */
+    static Optional<String> marked(Path file, Faults faults) {
         if (!Files.isRegularFile(file)) {
             return refuse(faults, Files.exists(file) ? "is not a file, must be a .toml file"
                     : "is missing; check its name");
@@ -39,7 +44,7 @@ final class SourceText {
             String text = StandardCharsets.UTF_8.newDecoder().decode(buffer).toString();
             String bare = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
             return bare.isBlank() ? refuse(faults, "is empty, must have at least name, [tank] and one [[pump]]")
-                    : Optional.of(bare);
+                    : Optional.of(text);
         } catch (CharacterCodingException notText) {
             int line = 1;
             for (int i = 0; i < buffer.position(); i++) {

@@ -39,12 +39,11 @@ final class TankTable {
         return new Placed<>(tank, entry);
     }
 
-    static String write(Tank tank) {
+    static TableWriter write(Tank tank) {
         return new TableWriter(FORMAT)
                 .put(INSIDE, Places.numbers(tank.insideM()))
                 .put(WATER_LEVEL, tank.waterLevelM())
                 .put(SAND_DEPTH, tank.sandDepthM())
-                .put(SAND_GRAIN, tank.sandGrainM())
-                .text();
+                .put(SAND_GRAIN, tank.sandGrainM());
     }
 }

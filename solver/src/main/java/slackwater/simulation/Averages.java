@@ -75,10 +75,14 @@ final class Averages {
         batches++;
     }
 
-    /** The averages in SI. */
+    /**
+     * The averages in SI over all samples, an unfinished batch included. Before there are two batches, the standard
+     * error is unknown; the whole standard deviation of the speed stands for it, as if averaging had gained nothing.
+     */
     FlowStatistics statistics(LatticeUnits units) {
         double speedMPerS = units.speedMPerS();
         float perSample = (float) (speedMPerS / samples);
+        float[] speed = new float[sumU.length];
         float[] rms = new float[sumU.length];
         float[] error = new float[sumU.length];
         float[] rmsStress = new float[sumU.length];
@@ -87,10 +91,12 @@ final class Averages {
             double mean = sumBatch[n] / batches;
             double variance = Math.max(0, sumBatchSquare[n] / batches - mean * mean) * batches / (batches - 1);
             rmsStress[n] = (float) (Math.sqrt(sumStressSquare[n] / samples) * units.stressPa());
-            error[n] = (float) (Math.sqrt(variance / batches) * speedMPerS);
+            speed[n] = (sumSpeed[n] + batchSpeed[n]) * perSample;
+            error[n] = batches < 2 ? (float) Math.sqrt(Math.max(0, rms[n] * rms[n] - speed[n] * speed[n]))
+                    : (float) (Math.sqrt(variance / batches) * speedMPerS);
         }
         return new FlowStatistics(voxels.grid(), voxels.fluid(), scaled(sumU, perSample), scaled(sumV, perSample),
-                scaled(sumW, perSample), scaled(sumSpeed, perSample), rms, error,
+                scaled(sumW, perSample), speed, rms, error,
                 scaled(sumStress, (float) (units.stressPa() / samples)), rmsStress);
     }
 

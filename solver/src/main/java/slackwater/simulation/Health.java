@@ -1,6 +1,7 @@
 package slackwater.simulation;
 
 import slackwater.backend.Moments;
+import slackwater.field.Grid;
 
 /**
  * A look over all cells at one moment, lattice units.
@@ -42,6 +43,13 @@ record Health(double meanSpeed, double greatestSpeed, int fastestCell, double ma
 
     double mach() {
         return greatestSpeed / SOUND_SPEED;
+    }
+
+    /** How a run of this health ended, on its grid, after some water time in seconds. */
+    RunOutcome.Diverged divergedIn(Grid grid, double waterS) {
+        return new RunOutcome.Diverged(grid.centreM(fastestCell), waterS,
+                "Move the pump nearest to this place a few centimetres off walls, rock and other pumps, lower its"
+                        + " output, widen a gap there that the return's water must pass, or use smaller cells.");
     }
 
     boolean diverged() {

@@ -24,6 +24,10 @@ final class ProbeRecord {
         this.cells = probe.pointsM().stream().mapToInt(grid::indexAt).toArray();
     }
 
+    Probe probe() {
+        return probe;
+    }
+
     String name() {
         return probe.name();
     }

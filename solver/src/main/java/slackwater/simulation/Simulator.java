@@ -7,7 +7,6 @@ import slackwater.backend.FlowSolver;
 import slackwater.backend.Moments;
 import slackwater.discretisation.Discretisation;
 import slackwater.discretisation.TimePlan;
-import slackwater.field.Grid;
 import slackwater.field.Probe;
 import slackwater.field.ProbeSeries;
 import slackwater.field.RunQuality;
@@ -20,16 +19,12 @@ import slackwater.field.RunQuality;
  * Student's t), at the earliest after {@value #LEAST_BATCHES} batches and at the latest after {@value #MOST_BATCHES}.
  */
 public final class Simulator {
-    private static final int LEAST_SPIN_UP = 3;
-    private static final int MOST_SPIN_UP = 10;
-    private static final int LEAST_BATCHES = 6;
+    private static final int LEAST_SPIN_UP = Steadiness.LEAST_SPIN_UP;
+    private static final int MOST_SPIN_UP = Steadiness.MOST_SPIN_UP;
+    private static final int LEAST_BATCHES = Steadiness.LEAST_BATCHES;
     private static final int MOST_BATCHES = 16;
     /** Steps between two looks at most: what runs away soon fills the tank, and then nobody knows where it began. */
     private static final int LONGEST_UNSEEN = 100;
-    /** The tank's mean speed counts as settled when it changes by less than this from batch to batch. */
-    private static final double STEADY_FRACTION = 0.04;
-    /** Halves of the averaging window may differ by this much in the tank's mean speed. */
-    private static final double TREND_FRACTION = 0.10;
 
     private final Discretisation discretisation;
     private final TimePlan plan;
@@ -142,26 +137,12 @@ public final class Simulator {
     }
 
     private boolean spunUp() {
-        int n = spinUp.size();
-        return n >= MOST_SPIN_UP || n >= LEAST_SPIN_UP
-                && change(spinUp.get(n - 2), spinUp.get(n - 1)) < STEADY_FRACTION
-                && change(spinUp.get(n - 3), spinUp.get(n - 2)) < 2 * STEADY_FRACTION;
-    }
-
-    private static double change(double before, double after) {
-        return after == 0 ? 0 : Math.abs(after - before) / after;
+        return Steadiness.spunUp(spinUp);
     }
 
     private boolean settled() {
-        return averaged.size() >= LEAST_BATCHES && !trend() && probes.stream().allMatch(ProbeRecord::settled);
-    }
-
-    private boolean trend() {
-        int half = averaged.size() / 2;
-        double early = averaged.subList(0, half).stream().mapToDouble(Double::doubleValue).average().orElse(0);
-        double late = averaged.subList(averaged.size() - half, averaged.size()).stream()
-                .mapToDouble(Double::doubleValue).average().orElse(0);
-        return change(early, late) > TREND_FRACTION;
+        return averaged.size() >= LEAST_BATCHES && !Steadiness.trend(averaged)
+                && probes.stream().allMatch(ProbeRecord::settled);
     }
 
     private RunOutcome outcome(double massAtStart) {
@@ -186,7 +167,7 @@ public final class Simulator {
         if (averaged.size() < LEAST_BATCHES) {
             return "The time limit left too little water time to average over; allow more." + periods;
         }
-        if (trend()) {
+        if (Steadiness.trend(averaged)) {
             return "The tank's mean speed was still changing." + periods;
         }
         List<String> open = probes.stream().filter(probe -> !probe.settled()).map(ProbeRecord::name).toList();
@@ -194,14 +175,7 @@ public final class Simulator {
     }
 
     private RunOutcome diverged() {
-        Grid grid = discretisation.voxels().grid();
-        int cell = last.fastestCell();
-        int i = cell % grid.nx();
-        int j = cell / grid.nx() % grid.ny();
-        int k = cell / grid.nx() / grid.ny();
-        return new RunOutcome.Diverged(grid.centreM(i, j, k), solver.step() * plan.timeStepS(),
-                "Move the pump nearest to this place a few centimetres off walls, rock and other pumps, lower its"
-                        + " output, widen a gap there that the return's water must pass, or use smaller cells.");
+        return last.divergedIn(discretisation.voxels().grid(), solver.step() * plan.timeStepS());
     }
 
     private double wallS() {

@@ -159,6 +159,73 @@ class ContractTest {
         }
     }
 
+    /** Going on from a stored state is as good as not having stopped; jets without a random part, which begins anew. */
+    @ParameterizedTest
+    @MethodSource("problems")
+    void goesOnFromAState(LatticeProblem random) {
+        LatticeProblem problem = calm(random, random.solid());
+        for (int pause : new int[] {0, 5, 6}) {
+            Moments expected = after(new CpuBackend(2), problem, STEPS);
+            Moments found = resumed(new CpuBackend(2), new CpuBackend(3), problem, problem, pause, STEPS - pause);
+            assertArrayEquals(expected.ux(), found.ux(), 0);
+            assertArrayEquals(expected.densityDeviation(), found.densityDeviation(), 0);
+            Moments reference = resumed(new CpuBackend(2), new ReferenceBackend(), problem, problem, pause,
+                    STEPS - pause);
+            assertArrayEquals(expected.ux(), reference.ux(), TOLERANCE);
+            assertArrayEquals(expected.densityDeviation(), reference.densityDeviation(), TOLERANCE);
+        }
+    }
+
+    /** Where water stays water it keeps its flow; where rock was taken away it rests; new rock holds nothing. */
+    @ParameterizedTest
+    @MethodSource("problems")
+    void rockMayChangeUnderway(LatticeProblem random) {
+        LatticeProblem problem = calm(random, random.solid());
+        boolean[] other = problem.solid().clone();
+        int[] spared = IntStream.concat(IntStream.of(problem.forces().get(0).cells()), problem.massSources().stream()
+                .flatMapToInt(source -> IntStream.of(source.cells()))).toArray();
+        for (int n = 0; n < other.length; n += 7) {
+            int cell = n;
+            other[n] ^= IntStream.of(spared).noneMatch(kept -> kept == cell);
+        }
+        LatticeProblem changed = calm(random, other);
+        for (List<Backend> pair : List.of(List.<Backend>of(new CpuBackend(2), new CpuBackend(2)),
+                List.<Backend>of(new CpuBackend(1), new ReferenceBackend()))) {
+            Moments before = after(new CpuBackend(2), problem, 5);
+            Moments now = resumed(pair.get(0), pair.get(1), problem, changed, 5, 0);
+            for (int n = 0; n < other.length; n++) {
+                boolean kept = !other[n] && !problem.solid()[n];
+                assertEquals(kept ? before.ux()[n] : 0, now.ux()[n], TOLERANCE, "cell " + n);
+                assertEquals(kept ? before.densityDeviation()[n] : 0, now.densityDeviation()[n], TOLERANCE);
+            }
+        }
+        assertArrayEquals(resumed(new CpuBackend(2), new ReferenceBackend(), problem, changed, 5, 8).uy(),
+                resumed(new CpuBackend(2), new CpuBackend(2), problem, changed, 5, 8).uy(), TOLERANCE);
+    }
+
+    private static Moments resumed(Backend first, Backend second, LatticeProblem before, LatticeProblem after,
+                                   int pause, int more) {
+        Moments moments = new Moments(before.cells());
+        try (FlowSolver one = first.solver(before); FlowSolver other = second.solver(after)) {
+            one.initialise(start());
+            one.advance(pause);
+            other.advance(3); // what it did before must not matter
+            other.resume(one.state());
+            assertEquals(pause, other.step());
+            other.advance(more);
+            other.read(moments);
+        }
+        return moments;
+    }
+
+    private static LatticeProblem calm(LatticeProblem problem, boolean[] solid) {
+        BodyForce jet = problem.forces().get(0);
+        BodyForce calm = new BodyForce(jet.cells(), jet.weights(), jet.fx(), jet.fy(), jet.fz(), 0, 8,
+                jet.modulation());
+        return new LatticeProblem(NX, NY, NZ, solid, problem.surfaces(), problem.faces(), problem.operator(),
+                List.of(calm), problem.massSources(), 42);
+    }
+
     @ParameterizedTest
     @MethodSource("problems")
     void keepsMass(LatticeProblem problem) {

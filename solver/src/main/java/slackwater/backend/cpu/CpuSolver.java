@@ -3,6 +3,7 @@ package slackwater.backend.cpu;
 import java.util.Arrays;
 import slackwater.backend.Equilibrium;
 import slackwater.backend.FlowSolver;
+import slackwater.backend.FlowState;
 import slackwater.backend.Kicks;
 import slackwater.backend.Moments;
 import slackwater.lattice.CollisionOperator.Bgk;
@@ -157,6 +158,41 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     public void readWallStress(float[] stress) {
         applyLinks();
         walls.readStress(stress);
+    }
+
+    @Override
+    public FlowState state() {
+        applyLinks();
+        int cells = problem.cells();
+        float[] deviations = new float[cells * VelocitySet.Q];
+        int[] base = readBase[even() ? 0 : 1];
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            for (int cell = 0; cell < cells; cell++) {
+                deviations[i * cells + cell] = problem.solid()[cell] ? 0 : f[base[i] + homes[cell]];
+            }
+        }
+        return new FlowState(step, deviations);
+    }
+
+    @Override
+    public void resume(FlowState state) {
+        int cells = problem.cells();
+        if (state.cells() != cells) {
+            throw new IllegalArgumentException("a state of " + state.cells() + " cells for a problem of " + cells);
+        }
+        kicks = new Kicks(problem);
+        step = state.step();
+        fresh = true;
+        walls.clear();
+        Arrays.fill(f, 0);
+        int[] base = readBase[even() ? 0 : 1];
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            for (int cell = 0; cell < cells; cell++) {
+                if (!problem.solid()[cell]) {
+                    f[base[i] + homes[cell]] = state.deviations()[i * cells + cell];
+                }
+            }
+        }
     }
 
     @Override

@@ -3,6 +3,7 @@ package slackwater.backend.reference;
 import java.util.Arrays;
 import slackwater.backend.Equilibrium;
 import slackwater.backend.FlowSolver;
+import slackwater.backend.FlowState;
 import slackwater.backend.Kicks;
 import slackwater.backend.Moments;
 import slackwater.lattice.LatticeProblem;
@@ -136,6 +137,34 @@ final class ReferenceSolver implements FlowSolver, Kicks.Populations {
     public void readWallStress(float[] stress) {
         for (int cell = 0; cell < stress.length; cell++) {
             stress[cell] = (float) wallStress[cell];
+        }
+    }
+
+    @Override
+    public FlowState state() {
+        int cells = problem.cells();
+        float[] deviations = new float[cells * VelocitySet.Q];
+        for (int cell = 0; cell < cells; cell++) {
+            for (int i = 0; i < VelocitySet.Q; i++) {
+                deviations[i * cells + cell] = problem.solid()[cell] ? 0 : (float) arrived[cell][i];
+            }
+        }
+        return new FlowState(step, deviations);
+    }
+
+    @Override
+    public void resume(FlowState state) {
+        int cells = problem.cells();
+        if (state.cells() != cells) {
+            throw new IllegalArgumentException("a state of " + state.cells() + " cells for a problem of " + cells);
+        }
+        kicks = new Kicks(problem);
+        step = state.step();
+        Arrays.fill(wallStress, 0);
+        for (int cell = 0; cell < cells; cell++) {
+            for (int i = 0; i < VelocitySet.Q; i++) {
+                arrived[cell][i] = problem.solid()[cell] ? 0 : state.deviations()[i * cells + cell];
+            }
         }
     }
 

@@ -64,15 +64,33 @@ final class Overlay {
             sheet.text(note, EDGE, y, TEXT, Palette.SOFT_INK);
             y += LINE;
         }
-        double x = EDGE;
-        for (Legend legend : drawing.legends()) {
-            x += 36 + (legend instanceof Legend.Bar bar ? bar(bar, x) : patches((Legend.Patches) legend, x));
-        }
+        legends();
         ruler();
     }
 
-    private double bar(Legend.Bar bar, double x) {
-        double y = frame.heightUnits() - EDGE - LEGEND_HEIGHT;
+    /** Side by side from the left; in a narrow picture, above each other. */
+    private void legends() {
+        double x = EDGE;
+        double bottom = frame.heightUnits() - EDGE;
+        for (Legend legend : drawing.legends()) {
+            double width = legend instanceof Legend.Bar bar ? Math.max(BAR_WIDTH + 10, sheet.width(bar.title(), TEXT))
+                    : ((Legend.Patches) legend).patches().stream().mapToDouble(patch ->
+                            25 + sheet.width(patch.words(), TEXT)).max().orElse(0);
+            if (x > EDGE && x + width > frame.widthUnits() - 6) {
+                x = EDGE;
+                bottom -= LEGEND_HEIGHT + 14;
+            }
+            if (legend instanceof Legend.Bar bar) {
+                bar(bar, x, bottom);
+            } else {
+                patches((Legend.Patches) legend, x, bottom);
+            }
+            x += 36 + width;
+        }
+    }
+
+    private void bar(Legend.Bar bar, double x, double bottom) {
+        double y = bottom - LEGEND_HEIGHT;
         sheet.text(bar.title(), x, y, TEXT, Palette.INK);
         sheet.bar(x, y + LINE, BAR_WIDTH, BAR_HEIGHT, bar.scale().map());
         for (ColourScale.Tick tick : bar.scale().ticks()) {
@@ -81,20 +99,16 @@ final class Overlay {
             double width = sheet.width(tick.text(), TEXT - 1);
             sheet.text(tick.text(), Math.max(x, at - width / 2), y + LINE + BAR_HEIGHT + 3, TEXT - 1, Palette.INK);
         }
-        return Math.max(BAR_WIDTH + 10, sheet.width(bar.title(), TEXT));
     }
 
-    private double patches(Legend.Patches patches, double x) {
-        double y = frame.heightUnits() - EDGE - height(patches);
-        double widest = 0;
+    private void patches(Legend.Patches patches, double x, double bottom) {
+        double y = bottom - height(patches);
         for (Legend.Patch patch : patches.patches()) {
             sheet.rectangle(x, y + 2, 18, 11, Palette.GROUND);
             sheet.rectangle(x, y + 2, 18, 11, patch.colour());
             sheet.text(patch.words(), x + 25, y, TEXT, Palette.INK);
-            widest = Math.max(widest, 25 + sheet.width(patch.words(), TEXT));
             y += LINE;
         }
-        return widest;
     }
 
     /** Ten centimetres, where a length on the picture has one meaning. */

@@ -34,6 +34,14 @@ public final class Composer {
         return new Composer(scene, look).draw();
     }
 
+    /** What the water does alone, for a window that keeps the rest from one picture to the next; no labels. */
+    public static Drawing water(Scene scene, Look look) {
+        Composer composer = new Composer(scene, look);
+        scene.water().ifPresent(composer::water);
+        composer.patches().ifPresent(composer.legends::add);
+        return new Drawing("", composer.notes, composer.items, List.of(), composer.legends, scene.glassM());
+    }
+
     private Drawing draw() {
         boolean mapped = look.shows(Layer.SHEAR) && scene.water().isPresent();
         List<Item> tank = TankParts.of(scene.scenario());

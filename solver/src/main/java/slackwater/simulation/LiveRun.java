@@ -1,0 +1,214 @@
+package slackwater.simulation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slackwater.backend.Backend;
+import slackwater.backend.FlowSolver;
+import slackwater.backend.FlowState;
+import slackwater.backend.Moments;
+import slackwater.discretisation.Discretisation;
+import slackwater.field.Probe;
+import slackwater.field.ProbeSeries;
+import slackwater.field.RunQuality;
+import slackwater.field.Settling;
+import slackwater.field.Velocity;
+import slackwater.simulation.RunOutcome.Averaged;
+import slackwater.simulation.RunOutcome.Diverged;
+
+/**
+ * A flow that somebody watches and changes: it never ends, and a new layout goes on from the water as it is. After a
+ * change, averages begin anew once the flow has found its way, by the same rules as in a {@link Simulator}. Not for use
+ * by more than one thread at a time.
+ */
+public final class LiveRun implements AutoCloseable {
+    /** Steps between two looks at most. */
+    private static final int LONGEST_UNSEEN = 100;
+
+    private final Backend backend;
+    private Discretisation discretisation;
+    private FlowSolver solver;
+    private Moments moments;
+    private float[] wallStress;
+    private Averages averages;
+    private List<ProbeRecord> probes = List.of();
+    private List<Double> spinUp = new ArrayList<>();
+    private List<Double> averaged = new ArrayList<>();
+    private boolean averaging;
+    private int samples;
+    private double batchSum;
+    private double sinceChangeS;
+    private double waterS;
+    private double greatestMach;
+    private long steps;
+    private long wallNs;
+    private Health last;
+    private FlowState good;
+    private Optional<Averaged> before = Optional.empty();
+
+    /** Water at rest. */
+    public LiveRun(Discretisation discretisation, List<Probe> watched, Backend backend) {
+        this.backend = backend;
+        this.discretisation = discretisation;
+        this.solver = backend.solver(discretisation.problem());
+        this.good = solver.state();
+        begin(watched);
+    }
+
+    /**
+     * Another layout on the same grid: goes on from the present state, or where that ran away, from the last good one.
+     *
+     * @param watched places to watch from now on
+     */
+    public void change(Discretisation next, List<Probe> watched) {
+        boolean lost = last.diverged();
+        FlowState present = lost ? good : solver.state();
+        double longer = next.plan().timeStepS() / discretisation.plan().timeStepS();
+        solver.close();
+        solver = backend.solver(next.problem());
+        good = longer == 1 ? present : present.scaled(longer);
+        solver.resume(good);
+        discretisation = next;
+        begin(watched);
+    }
+
+    private void begin(List<Probe> watched) {
+        moments = new Moments(discretisation.problem().cells());
+        wallStress = new float[moments.cells()];
+        solver.read(moments);
+        last = Health.of(moments, discretisation.voxels().solid());
+        spinUp = new ArrayList<>();
+        averaged = new ArrayList<>();
+        averaging = false;
+        sinceChangeS = 0;
+        greatestMach = 0;
+        before = Optional.empty();
+        restart(watched);
+    }
+
+    private void restart(List<Probe> watched) {
+        averages = new Averages(discretisation.voxels());
+        probes = watched.stream().map(probe -> new ProbeRecord(probe, discretisation.voxels().grid(),
+                discretisation.plan().samplesPerBatch())).toList();
+        samples = 0;
+        batchSum = 0;
+    }
+
+    /** Goes on to the next sample, some hundredths of a second of water; says where if the numbers ran away. */
+    public Optional<Diverged> advance() {
+        long start = System.nanoTime();
+        for (int left = discretisation.plan().stepsPerSample(); left > 0; left -= LONGEST_UNSEEN) {
+            int portion = Math.min(left, LONGEST_UNSEEN);
+            solver.advance(portion);
+            steps += portion;
+            solver.read(moments);
+            last = Health.of(moments, discretisation.voxels().solid());
+            greatestMach = Math.max(greatestMach, last.mach());
+            if (last.diverged()) {
+                return Optional.of(last.divergedIn(discretisation.voxels().grid(), waterS));
+            }
+        }
+        waterS += discretisation.plan().sampleS();
+        sinceChangeS += discretisation.plan().sampleS();
+        count();
+        wallNs += System.nanoTime() - start;
+        return Optional.empty();
+    }
+
+    private void count() {
+        solver.readWallStress(wallStress);
+        averages.add(moments, wallStress);
+        probes.forEach(probe -> probe.add(moments, discretisation.units().speedMPerS()));
+        batchSum += last.meanSpeed();
+        samples++;
+        int perBatch = discretisation.plan().samplesPerBatch();
+        if (samples % perBatch != 0) {
+            return;
+        }
+        averages.endBatch();
+        (averaging ? averaged : spinUp).add(batchSum / perBatch);
+        batchSum = 0;
+        good = solver.state();
+        if (!averaging) {
+            before = Optional.of(outcome());
+            averaging = Steadiness.spunUp(spinUp);
+            restart(probes.stream().map(ProbeRecord::probe).toList());
+        }
+    }
+
+    /** Velocity at this moment. */
+    public Velocity velocity() {
+        float scale = (float) discretisation.units().speedMPerS();
+        return new Velocity(discretisation.voxels().grid(), discretisation.voxels().fluid(),
+                scaled(moments.ux(), scale), scaled(moments.uy(), scale), scaled(moments.uz(), scale));
+    }
+
+    /** How far the averages can be trusted. */
+    public Settling settling() {
+        double batches = (double) samples / discretisation.plan().samplesPerBatch();
+        double averagedS = samples * discretisation.plan().sampleS();
+        if (!averaging) {
+            double done = spinUp.size() + batches;
+            double needed = Math.max(Steadiness.LEAST_SPIN_UP, done) + Steadiness.LEAST_BATCHES;
+            return new Settling(Settling.Stage.DEVELOPING, done / needed, sinceChangeS, averagedS);
+        }
+        double done = spinUp.size() + batches;
+        double share = Math.min(1, done / (spinUp.size() + Steadiness.LEAST_BATCHES));
+        return new Settling(settled() ? Settling.Stage.SETTLED : Settling.Stage.AVERAGING, share, sinceChangeS,
+                averagedS);
+    }
+
+    /**
+     * The averages: of the last batch or the one under way while the flow develops, then of all since. Empty for the
+     * first moments after a start or a change.
+     */
+    public Optional<Averaged> averaged() {
+        int perBatch = discretisation.plan().samplesPerBatch();
+        boolean few = averaged.isEmpty() && samples < perBatch / 2;
+        return few && before.isPresent() || samples == 0 ? before : Optional.of(outcome());
+    }
+
+    private Averaged outcome() {
+        RunQuality quality = quality();
+        List<ProbeSeries> series = probes.stream().map(probe -> probe.series(discretisation.plan().sampleS())).toList();
+        var statistics = averages.statistics(discretisation.units());
+        return quality.settled() ? new RunOutcome.Completed(statistics, series, quality)
+                : new RunOutcome.NotSettled(statistics, series, quality);
+    }
+
+    private RunQuality quality() {
+        double averagedS = samples * discretisation.plan().sampleS();
+        double wallS = wallNs * 1e-9;
+        double rate = wallS == 0 ? 0 : steps * (double) discretisation.voxels().waterCells() / wallS;
+        return new RunQuality(settled(), settled() ? "The readings have settled." : "The flow is still developing.",
+                sinceChangeS - averagedS, averagedS, discretisation.plan().timeStepS(), steps, greatestMach, 0, rate,
+                wallS);
+    }
+
+    private boolean settled() {
+        return averaging && averaged.size() >= Steadiness.LEAST_BATCHES && !Steadiness.trend(averaged);
+    }
+
+    /** Water time since the start, seconds. */
+    public double waterS() {
+        return waterS;
+    }
+
+    /** What is being computed. */
+    public Discretisation discretisation() {
+        return discretisation;
+    }
+
+    @Override
+    public void close() {
+        solver.close();
+    }
+
+    private static float[] scaled(float[] values, float factor) {
+        float[] scaled = new float[values.length];
+        for (int n = 0; n < values.length; n++) {
+            scaled[n] = values[n] * factor;
+        }
+        return scaled;
+    }
+}

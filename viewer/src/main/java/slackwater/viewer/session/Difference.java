@@ -1,0 +1,137 @@
+package slackwater.viewer.session;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import slackwater.analysis.CoralReading;
+import slackwater.field.FlowStatistics;
+import slackwater.field.Grid;
+import slackwater.field.Interpolation;
+import slackwater.scenario.Scenario;
+import slackwater.viewer.colour.ColourMap;
+import slackwater.viewer.colour.ColourScale;
+import slackwater.viewer.scene.CoralParts;
+import slackwater.viewer.scene.Drawing;
+import slackwater.viewer.scene.Item;
+import slackwater.viewer.scene.Label;
+import slackwater.viewer.scene.Legend;
+import slackwater.viewer.scene.Paint;
+import slackwater.viewer.scene.Palette;
+import slackwater.viewer.scene.Scene;
+import slackwater.viewer.scene.TankParts;
+import slackwater.viewer.scene.Units;
+import slackwater.viewer.shape.Axis;
+import slackwater.viewer.shape.SliceSheet;
+import slackwater.viewer.shape.SliceSheet.Cut;
+
+/** How much faster or slower the water of the second tank is than that of the first, on slices and at the corals. */
+public final class Difference {
+    private static final double[] ENDS_M_PER_S = {0.02, 0.05, 0.1, 0.2, 0.3, 0.5, 1};
+    private static final double END_SHARE = 0.98;
+
+    /** A difference on the first tank's cells, with what it was made from. */
+    public record Field(FlowStatistics first, FlowStatistics second, boolean[] both, float[] fasterMPerS) {
+        /**
+         * Subtracts; where one tank has no water there is nothing to compare. A second grid is read between its cells.
+         */
+        public static Field of(FlowStatistics first, FlowStatistics second) {
+            Grid grid = first.grid();
+            Interpolation other = new Interpolation(second.grid(), second.fluid(), second.meanSpeed());
+            boolean same = grid.equals(second.grid());
+            boolean[] both = new boolean[grid.cells()];
+            float[] faster = new float[grid.cells()];
+            for (int cell = 0; cell < faster.length; cell++) {
+                OptionalDouble speed = !first.fluid()[cell] ? OptionalDouble.empty() : !same
+                        ? other.at(grid.centreM(cell)) : second.fluid()[cell]
+                        ? OptionalDouble.of(second.meanSpeed()[cell]) : OptionalDouble.empty();
+                if (speed.isPresent()) {
+                    both[cell] = true;
+                    faster[cell] = (float) (speed.getAsDouble() - first.meanSpeed()[cell]);
+                }
+            }
+            return new Field(first, second, both, faster);
+        }
+
+        /** A round change that nearly all of the water keeps below, metres per second. */
+        public double endMPerS() {
+            float[] sizes = new float[fasterMPerS.length];
+            for (int cell = 0; cell < sizes.length; cell++) {
+                sizes[cell] = Math.abs(fasterMPerS[cell]);
+            }
+            Arrays.sort(sizes);
+            double most = sizes[(int) (END_SHARE * (sizes.length - 1))];
+            double end = ENDS_M_PER_S[ENDS_M_PER_S.length - 1];
+            for (int n = ENDS_M_PER_S.length - 1; n >= 0 && ENDS_M_PER_S[n] >= most; n--) {
+                end = ENDS_M_PER_S[n];
+            }
+            return end;
+        }
+    }
+
+    private record Made(Field field, List<Cut> cuts, Units units, Scenario scenario, Drawing drawing) {
+    }
+
+    private Optional<Field> field = Optional.empty();
+    private Optional<Made> made = Optional.empty();
+
+    /** The picture; without water in both tanks, the first tank with a note that says so. */
+    public Drawing draw(Session session) {
+        Side first = session.sides().get(0);
+        Side second = session.sides().get(1);
+        Optional<FlowStatistics> one = first.mean();
+        Optional<FlowStatistics> other = second.mean();
+        if (one.isEmpty() || other.isEmpty()) {
+            return new Drawing("Difference", List.of("Both tanks must have water under way first."),
+                    TankParts.of(first.scenario()), List.of(), List.of(), Scene.of(first.scenario()).glassM());
+        }
+        if (field.isEmpty() || field.get().first() != one.get() || field.get().second() != other.get()) {
+            field = Optional.of(Field.of(one.get(), other.get()));
+        }
+        List<Cut> cuts = session.showing().cuts().isEmpty()
+                ? List.of(new Cut(Axis.Y, first.scenario().tank().insideM().y() / 2)) : session.showing().cuts();
+        Units units = session.showing().units();
+        boolean same = made.filter(known -> known.field() == field.get() && known.cuts().equals(cuts)
+                && known.units() == units && known.scenario().equals(first.scenario())).isPresent();
+        if (!same) {
+            made = Optional.of(new Made(field.get(), cuts, units, first.scenario(),
+                    drawing(first, second, cuts, units)));
+        }
+        return made.get().drawing();
+    }
+
+    private Drawing drawing(Side first, Side second, List<Cut> cuts, Units units) {
+        double end = field.get().endMPerS();
+        ColourScale scale = units == Units.METRIC ? ColourScale.ofDifference(end)
+                : new ColourScale(ColourMap.MANAGUA, -end, end, false, units.speedUnit(), 1 / 0.0254);
+        List<Item> items = new ArrayList<>(TankParts.of(first.scenario()));
+        items.addAll(CoralParts.of(first.scenario()));
+        for (Cut cut : cuts) {
+            SliceSheet sheet = SliceSheet.of(field.get().first().grid(), field.get().both(),
+                    field.get().fasterMPerS(), cut);
+            items.add(new Item.Body(sheet.surface(), scale.fractions(sheet.values()), Paint.mapped(scale.map())));
+        }
+        boolean settled = first.settled() && second.settled();
+        String note = second.name() + " less " + first.name() + (settled ? "." : ": not settled yet.");
+        return new Drawing("Difference of mean speed", List.of(note), items, labels(first, second, units, settled),
+                List.of(new Legend.Bar("slower (below 0) or faster, " + units.speedUnit(), scale)),
+                Scene.of(first.scenario()).glassM());
+    }
+
+    /** The change at every coral that both tanks have. */
+    private static List<Label> labels(Side first, Side second, Units units, boolean settled) {
+        List<Label> labels = new ArrayList<>();
+        for (CoralReading one : first.readings()) {
+            second.readings().stream().filter(other -> other.coral().name().equals(one.coral().name())).findFirst()
+                    .ifPresent(other -> {
+                        double change = other.reading().meanMPerS() - one.reading().meanMPerS();
+                        String words = (change < 0 ? "\u2212" : "+") + units.speed(Math.abs(change)) + " "
+                                + units.speedUnit();
+                        labels.add(new Label(one.coral().atM(), one.coral().sizeM() / 2, one.coral().name(), words,
+                                Palette.PLAIN, !settled));
+                    });
+        }
+        return labels;
+    }
+}

@@ -1,0 +1,192 @@
+package slackwater.viewer.session;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import slackwater.field.Velocity;
+import slackwater.geometry.Vec3;
+import slackwater.scenario.Scenario;
+import slackwater.viewer.colour.Colour;
+import slackwater.viewer.colour.ColourScale;
+import slackwater.viewer.edit.Drag;
+import slackwater.viewer.edit.Thing;
+import slackwater.viewer.scene.Composer;
+import slackwater.viewer.scene.CoralParts;
+import slackwater.viewer.scene.Drawing;
+import slackwater.viewer.scene.Item;
+import slackwater.viewer.scene.Item.Strokes;
+import slackwater.viewer.scene.Label;
+import slackwater.viewer.scene.Labels;
+import slackwater.viewer.scene.Layer;
+import slackwater.viewer.scene.Legend;
+import slackwater.viewer.scene.Look;
+import slackwater.viewer.scene.Paint;
+import slackwater.viewer.scene.Palette;
+import slackwater.viewer.scene.PumpParts;
+import slackwater.viewer.scene.Scene;
+import slackwater.viewer.scene.StreamParts;
+import slackwater.viewer.scene.TankParts;
+import slackwater.viewer.scene.Units;
+import slackwater.viewer.scene.Water;
+import slackwater.viewer.scene.WaterParts;
+import slackwater.viewer.shape.Current;
+import slackwater.viewer.shape.Polylines;
+import slackwater.viewer.shape.Tracers;
+
+/**
+ * Puts the picture of one tank together, over and over: what has not changed since the last picture is the same object
+ * again, so that only what is new is made and sent to the graphics card.
+ */
+public final class Easel {
+    private static final int SPECKS = 1800;
+    private static final double TRAIL_S = 0.35;
+    private static final int TRAIL_PIECES = 4;
+    private static final double LONGEST_STEP_S = 0.1;
+    private static final double DOT_BEFORE_M = 0.008;
+
+    /** What the still part of a picture is made of. */
+    private record Still(List<Object> from, List<Item> items) {
+    }
+
+    /** What the water's part is made of, and what came of it. */
+    private record Wet(Water water, Look look, Optional<Vec3> pointM, Drawing drawing) {
+    }
+
+    private Still tank = new Still(List.of(), List.of());
+    private Still pumps = new Still(List.of(), List.of());
+    private Still corals = new Still(List.of(), List.of());
+    private Optional<Wet> wet = Optional.empty();
+    private Optional<Velocity> carrier = Optional.empty();
+    private Optional<Tracers> tracers = Optional.empty();
+
+    /**
+     * The picture of a tank.
+     *
+     * @param topMPerS the speed where colours end, for all tanks of the window
+     * @param elapsedS by how much the specks drift since the last picture, seconds
+     */
+    public Drawing draw(Session session, Side side, double topMPerS, double elapsedS) {
+        Scenario scenario = side.scenario();
+        Showing showing = session.showing();
+        List<Item> items = new ArrayList<>();
+        boolean mapped = showing.shows(Layer.SHEAR) && side.water().isPresent();
+        tank = kept(tank, List.of(scenario.tank(), scenario.rocks(), scenario.overflow(), mapped),
+                () -> tank(scenario, mapped));
+        boolean cones = showing.shows(Layer.JETS);
+        pumps = kept(pumps, List.of(scenario.pumps(), scenario.returnLine(), cones, scenario.tank()),
+                () -> PumpParts.of(scenario, cones));
+        corals = kept(corals, List.of(scenario.corals()), () -> CoralParts.of(scenario));
+        items.addAll(tank.items());
+        items.addAll(pumps.items());
+        items.addAll(corals.items());
+        List<Legend> legends = new ArrayList<>();
+        side.water().ifPresentOrElse(water -> {
+            Drawing drawing = wet(session, side, water, topMPerS);
+            items.addAll(drawing.items());
+            legends.addAll(drawing.legends());
+        }, () -> legends.addAll(Composer.water(Scene.of(scenario), new Look(showing.layers(), List.of(), topMPerS,
+                topMPerS, showing.units())).legends()));
+        ColourScale scale = showing.units().speedScale(topMPerS);
+        if (showing.shows(Layer.TRACERS)) {
+            drift(side, elapsedS).ifPresent(trails -> items.add(WaterParts.specks(trails, scale)));
+            if (legends.stream().noneMatch(Legend.Bar.class::isInstance) && tracers.isPresent()) {
+                legends.add(0, new Legend.Bar("speed, " + scale.unit(), scale));
+            }
+        }
+        boolean chosen = session.side() == side;
+        if (chosen) {
+            session.selected().ifPresent(thing -> items.addAll(handles(scenario, thing)));
+        }
+        // Before the line that runs through it.
+        Vec3 nearer = session.camera().towardsEye().times(DOT_BEFORE_M);
+        session.pointM().ifPresent(at -> items.add(dot(at.plus(nearer), Palette.INK, 9)));
+        // The panel tells of what is chosen; its label would only lie over its handle.
+        Optional<String> told = chosen ? session.selected().map(thing -> thing.name(scenario)) : Optional.empty();
+        List<Label> labels = showing.shows(Layer.NAMES) ? labels(side, showing.units()).stream()
+                .filter(label -> !told.equals(Optional.of(label.title()))).toList() : List.of();
+        boolean awaited = showing.shows(Layer.STILL_WATER) && !side.knowsStillWater();
+        List<String> notes = Status.notes(side, awaited, session.frame().widthUnits());
+        return new Drawing(scenario.name(), notes, items, labels, legends,
+                Scene.of(scenario).glassM());
+    }
+
+    private interface Making {
+        List<Item> items();
+    }
+
+    private static Still kept(Still known, List<Object> from, Making making) {
+        return known.from().equals(from) ? known : new Still(from, making.items());
+    }
+
+    private static List<Item> tank(Scenario scenario, boolean mapped) {
+        return TankParts.of(scenario).stream().filter(item -> !mapped
+                || !item.paint().colour().equals(Palette.SAND) && !item.paint().colour().equals(Palette.ROCK)).toList();
+    }
+
+    private Drawing wet(Session session, Side side, Water water, double topMPerS) {
+        Set<Layer> layers = EnumSet.noneOf(Layer.class);
+        layers.addAll(session.showing().layers());
+        layers.removeAll(EnumSet.of(Layer.TRACERS, Layer.NAMES));
+        if (!side.knowsStillWater()) {
+            layers.remove(Layer.STILL_WATER);
+        }
+        double fast = Math.max(water.quantileMPerS(0.9), 1e-3);
+        Look look = new Look(layers, session.showing().cuts(), topMPerS, wet.filter(same -> same.water() == water)
+                .map(same -> same.look().fastMPerS()).orElse(fast), session.showing().units());
+        if (wet.isEmpty() || wet.get().water() != water || !wet.get().look().equals(look)
+                || !wet.get().pointM().equals(session.pointM())) {
+            Drawing drawing = Composer.water(new Scene(side.scenario(), Optional.of(water), List.of()), look);
+            List<Item> items = new ArrayList<>(drawing.items());
+            session.pointM().ifPresent(at -> items.addAll(StreamParts.through(at, water,
+                    look.units().speedScale(topMPerS))));
+            wet = Optional.of(new Wet(water, look, session.pointM(), new Drawing("", List.of(), items, List.of(),
+                    drawing.legends(), drawing.boxM())));
+        }
+        return wet.get().drawing();
+    }
+
+    /** Lets the specks drift with the water of this moment. */
+    private Optional<Polylines> drift(Side side, double elapsedS) {
+        Optional<Velocity> now = side.velocity();
+        if (now.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean other = carrier.isEmpty() || carrier.get().u() != now.get().u();
+        if (other) {
+            Current current = new Current(now.get().grid(), now.get().fluid(), now.get().u(), now.get().v(),
+                    now.get().w());
+            tracers.ifPresent(known -> known.follow(current));
+            tracers = tracers.or(() -> Optional.of(new Tracers(current, SPECKS, 1)));
+            carrier = now;
+        }
+        boolean still = side.flow().map(flow -> flow.paused()).orElse(false);
+        tracers.get().advance(still ? 0 : Math.min(LONGEST_STEP_S, elapsedS));
+        return Optional.of(tracers.get().trails(TRAIL_S, TRAIL_PIECES));
+    }
+
+    private static List<Label> labels(Side side, Units units) {
+        return Labels.of(new Scene(side.scenario(), side.water().map(water -> new Water(water.flow(),
+                water.stillProbability(), side.settled())), side.readings()), units);
+    }
+
+    /** A ring about what is chosen, and the handle of its aim. */
+    private static List<Item> handles(Scenario scenario, Thing thing) {
+        Vec3 at = thing.atM(scenario);
+        List<Item> items = new ArrayList<>();
+        if (thing.aims()) {
+            Vec3 handle = Drag.handleM(scenario, thing);
+            items.add(Strokes.of(Polylines.of(List.of(List.of(at, handle))), Paint.flat(Palette.FAST, 0), 2.5));
+            items.add(dot(handle, Palette.FAST, 14));
+        }
+        items.add(dot(thing.kind() == Thing.Kind.ROCK ? scenario.rocks().get(thing.index()).solid().bounds().centre()
+                .plus(new Vec3(0, 0, scenario.rocks().get(thing.index()).solid().bounds().size().z() / 2)) : at,
+                Palette.FAST, 10));
+        return items;
+    }
+
+    private static Item dot(Vec3 atM, Colour colour, double units) {
+        return new Strokes(Polylines.of(List.of(List.of(atM))), Item.NONE, Paint.flat(colour, 0), units, true);
+    }
+}

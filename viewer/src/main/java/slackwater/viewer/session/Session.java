@@ -1,0 +1,337 @@
+package slackwater.viewer.session;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slackwater.geometry.Bounds;
+import slackwater.geometry.Vec3;
+import slackwater.scenario.Scenario;
+import slackwater.scenario.ScenarioFaults;
+import slackwater.scenario.ScenarioFile;
+import slackwater.viewer.camera.Camera;
+import slackwater.viewer.camera.Frame;
+import slackwater.viewer.camera.Margins;
+import slackwater.viewer.camera.View;
+import slackwater.viewer.edit.Steps;
+import slackwater.viewer.edit.Thing;
+import slackwater.viewer.live.LiveFlow;
+import slackwater.viewer.scene.Layer;
+import slackwater.viewer.scene.Units;
+import slackwater.viewer.shape.Axis;
+
+/**
+ * All that goes on at a window, of one tank or of two side by side. It belongs to one thread; nothing in it waits for
+ * the water.
+ */
+public final class Session implements AutoCloseable {
+    private static final double ORBIT_RAD = Math.toRadians(5);
+    private static final double PAN_PX = 40;
+    private static final double ZOOM = 1.12;
+    private static final Margins ROOM = new Margins(36, 36, 90, 90);
+
+    private final List<Side> sides;
+    private final Showing showing = new Showing();
+    private int active;
+    private Frame frame = new Frame(800, 600, 1);
+    private Camera camera;
+    private boolean fitted = true;
+    private Optional<Thing> selected = Optional.empty();
+    private Optional<Vec3> pointM = Optional.empty();
+    private Optional<Question> question = Optional.empty();
+    private String message = "";
+    private boolean help;
+    private boolean screenshot;
+    private boolean closed;
+
+    /** @param sides one or two tanks */
+    public Session(List<Side> sides, Units units) {
+        this.sides = List.copyOf(sides);
+        this.camera = View.CORNER.on(boxM(), frame, ROOM);
+        showing.use(units);
+        sides.stream().filter(side -> side.draft().isPresent()).findFirst().ifPresent(this::offer);
+    }
+
+    private void offer(Side side) {
+        question = Optional.of(new Question("A changed layout of " + side.name() + " was never saved, since the window"
+                + " went away. Take it up again?", "Take it up", "Forget it",
+                () -> side.draft().ifPresent(left -> side.change("draft", left)), side::dropDraft));
+    }
+
+    public List<Side> sides() {
+        return sides;
+    }
+
+    /** The tank that keys and the panel act on. */
+    public Side side() {
+        return sides.get(active);
+    }
+
+    public int active() {
+        return active;
+    }
+
+    void activate(int index) {
+        if (index != active) {
+            active = index;
+            selected = Optional.empty();
+        }
+    }
+
+    public Showing showing() {
+        return showing;
+    }
+
+    public Camera camera() {
+        return camera;
+    }
+
+    void look(Camera other) {
+        camera = other;
+        fitted = false;
+    }
+
+    /** The size of one tank's picture. */
+    public Frame frame() {
+        return frame;
+    }
+
+    /** Says how large the picture of one tank is; a tank that filled it goes on filling it. */
+    public void resize(Frame other) {
+        boolean same = other.equals(frame);
+        frame = other;
+        if (fitted && !same) {
+            fit();
+        }
+    }
+
+    private void fit() {
+        camera = camera.fitted(boxM(), frame, ROOM);
+        fitted = true;
+    }
+
+    private void look(View side) {
+        camera = side.on(boxM(), frame, ROOM);
+        fitted = true;
+    }
+
+    /** A box about all the tanks. */
+    private Bounds boxM() {
+        return sides.stream().map(side -> new Bounds(Vec3.ZERO, side.scenario().tank().insideM()))
+                .reduce(Bounds::around).orElseThrow();
+    }
+
+    /** What is chosen, as long as the layout has it. */
+    public Optional<Thing> selected() {
+        return selected.filter(thing -> thing.in(side().scenario()));
+    }
+
+    void select(Optional<Thing> thing) {
+        selected = thing;
+    }
+
+    /** The measuring point, metres. */
+    public Optional<Vec3> pointM() {
+        return pointM;
+    }
+
+    void point(Optional<Vec3> placeM) {
+        pointM = placeM;
+    }
+
+    public Optional<Question> question() {
+        return question;
+    }
+
+    public boolean help() {
+        return help;
+    }
+
+    /** What there is to say: at most one thing at a time. */
+    public String message() {
+        return message;
+    }
+
+    public void say(String words) {
+        message = words;
+    }
+
+    public boolean closed() {
+        return closed;
+    }
+
+    /** Whether a picture is wanted; asking takes the wish away. */
+    public boolean takesScreenshot() {
+        boolean wanted = screenshot;
+        screenshot = false;
+        return wanted;
+    }
+
+    /** The steps in which things move. */
+    public Steps steps() {
+        return showing.units() == Units.METRIC ? Steps.METRIC : Steps.US;
+    }
+
+    /** A key was pressed, or repeats while it is held; tells whether it meant something. */
+    public boolean key(Stroke stroke, boolean repeated) {
+        if (question.isPresent()) {
+            if (stroke.code() == Stroke.ENTER || stroke.code() == Stroke.ESCAPE) {
+                answer(stroke.code() == Stroke.ENTER);
+            }
+            return true;
+        }
+        Optional<Action> action = Action.of(stroke).filter(known -> !repeated || known.repeats());
+        action.ifPresent(this::perform);
+        return action.isPresent();
+    }
+
+    /** Answers the question that is open. */
+    public void answer(boolean yes) {
+        Optional<Question> asked = question;
+        question = Optional.empty();
+        asked.ifPresent(known -> (yes ? known.answer() : known.otherwise()).run());
+    }
+
+    /** Does something, as a key or a button asks for it. */
+    public void perform(Action action) {
+        message = "";
+        Vec3 inside = side().scenario().tank().insideM();
+        switch (action) {
+            case HELP -> help = !help;
+            case SAVE -> askToSave();
+            case SCREENSHOT -> screenshot = true;
+            case UNDO -> side().undo();
+            case REDO -> side().redo();
+            case CLOSE -> askToClose();
+            case VIEW_FRONT -> look(View.FRONT);
+            case VIEW_SIDE -> look(View.SIDE);
+            case VIEW_TOP -> look(View.TOP);
+            case VIEW_CORNER -> look(View.CORNER);
+            case FIT -> fit();
+            case ORBIT_LEFT -> look(camera.orbited(-ORBIT_RAD, 0));
+            case ORBIT_RIGHT -> look(camera.orbited(ORBIT_RAD, 0));
+            case ORBIT_UP -> look(camera.orbited(0, ORBIT_RAD));
+            case ORBIT_DOWN -> look(camera.orbited(0, -ORBIT_RAD));
+            case PAN_LEFT -> look(camera.panned(-PAN_PX * frame.scale(), 0, frame));
+            case PAN_RIGHT -> look(camera.panned(PAN_PX * frame.scale(), 0, frame));
+            case PAN_UP -> look(camera.panned(0, -PAN_PX * frame.scale(), frame));
+            case PAN_DOWN -> look(camera.panned(0, PAN_PX * frame.scale(), frame));
+            case NEARER -> look(camera.zoomed(1 / ZOOM));
+            case FARTHER -> look(camera.zoomed(ZOOM));
+            case NEXT -> step(1);
+            case PREVIOUS -> step(-1);
+            case LET_GO -> letGo();
+            case POINT -> pointM = pointM.isPresent() ? Optional.empty() : Optional.of(middle());
+            case OTHER_SIDE -> activate((active + 1) % sides.size());
+            case STILL_WATER -> showing.toggle(Layer.STILL_WATER);
+            case TRACERS -> showing.toggle(Layer.TRACERS);
+            case STREAMLINES -> showing.toggle(Layer.STREAMLINES);
+            case FAST_WATER -> showing.toggle(Layer.FAST_WATER);
+            case SHEAR -> showing.toggle(Layer.SHEAR);
+            case JETS -> showing.toggle(Layer.JETS);
+            case NAMES -> showing.toggle(Layer.NAMES);
+            case SLICE_X -> showing.toggle(Axis.X, inside);
+            case SLICE_Y -> showing.toggle(Axis.Y, inside);
+            case SLICE_Z -> showing.toggle(Axis.Z, inside);
+            case SLICE_DOWN -> showing.slide(-1, inside);
+            case SLICE_UP -> showing.slide(1, inside);
+            case DIFFERENCE -> difference();
+            case UNITS -> showing.use(showing.units() == Units.METRIC ? Units.US : Units.METRIC);
+            case PAUSE -> pause();
+            default -> new Changes(this).perform(action);
+        }
+    }
+
+    private Vec3 middle() {
+        Scenario scenario = side().scenario();
+        Vec3 inside = scenario.tank().insideM();
+        return steps().place(new Vec3(inside.x() / 2, inside.y() / 2,
+                (scenario.tank().sandDepthM() + scenario.tank().waterLevelM()) / 2));
+    }
+
+    private void step(int way) {
+        List<Thing> all = Thing.all(side().scenario());
+        if (!all.isEmpty()) {
+            int now = selected().map(all::indexOf).orElse(way > 0 ? -1 : 0);
+            selected = Optional.of(all.get(Math.floorMod(now + way, all.size())));
+        }
+    }
+
+    private void letGo() {
+        if (help) {
+            help = false;
+        } else if (selected.isPresent()) {
+            selected = Optional.empty();
+        } else {
+            pointM = Optional.empty();
+        }
+    }
+
+    private void difference() {
+        if (sides.size() == 2) {
+            showing.toggleDifference();
+        } else {
+            message = "A difference needs two tanks: slackwater view A B.";
+        }
+    }
+
+    private void pause() {
+        boolean still = side().flow().map(LiveFlow::paused).orElse(false);
+        sides.forEach(side -> side.flow().ifPresent(flow -> flow.pause(!still)));
+    }
+
+    private void askToSave() {
+        try {
+            ScenarioFile target = side().toSave();
+            if (!side().changed()) {
+                message = "Nothing to save: the layout is as in " + target.file().getFileName() + ".";
+                return;
+            }
+            boolean beside = !target.file().getFileName().toString().equals(side().name())
+                    && Files.notExists(target.file());
+            Path name = target.file().getFileName();
+            String words = beside ? side().name() + " was changed by another program since it was opened. Save your"
+                    + " layout beside it as " + name + "?"
+                    : "Write the changed layout into " + name + "? Your comments and their order stay.";
+            question = Optional.of(new Question(words, "Save", "Not now", () -> save(target), () -> { }));
+        } catch (Side.Unsaved refused) {
+            message = refused.getMessage();
+        } catch (ScenarioFaults refused) {
+            message = "Not saved: " + refused.faults().get(0) + ".";
+        }
+    }
+
+    private void save(ScenarioFile target) {
+        try {
+            side().save(target);
+            message = "Saved to " + target.file().getFileName() + ".";
+        } catch (IOException unwritten) {
+            message = "Not saved: " + target.file().getFileName() + " cannot be written (" + unwritten.getMessage()
+                    + "). The file is as it was.";
+        }
+    }
+
+    /** The window is to be closed; asks first where something would be lost. */
+    public void askToClose() {
+        List<String> unsaved = new ArrayList<>();
+        sides.stream().filter(Side::changed).forEach(side -> unsaved.add(side.name()));
+        if (unsaved.isEmpty()) {
+            closed = true;
+        } else {
+            question = Optional.of(new Question("Close without saving the changed layout of "
+                    + String.join(" and ", unsaved) + "?", "Close without saving", "Stay", this::leave, () -> { }));
+        }
+    }
+
+    private void leave() {
+        sides.forEach(Side::dropDraft);
+        closed = true;
+    }
+
+    @Override
+    public void close() {
+        sides.forEach(Side::close);
+    }
+}

@@ -1,0 +1,275 @@
+package slackwater.viewer.session;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleSupplier;
+import slackwater.analysis.Assessment;
+import slackwater.analysis.CoralReading;
+import slackwater.field.FlowStatistics;
+import slackwater.field.Settling.Stage;
+import slackwater.field.Velocity;
+import slackwater.scenario.Coral;
+import slackwater.scenario.Scenario;
+import slackwater.scenario.ScenarioFaults;
+import slackwater.scenario.ScenarioFile;
+import slackwater.viewer.edit.History;
+import slackwater.viewer.edit.Soundness;
+import slackwater.viewer.live.LiveFlow;
+import slackwater.viewer.live.Snapshot;
+import slackwater.viewer.scene.Water;
+
+/**
+ * One tank at the window: a scenario file whose water goes on while it is changed, or a finished result, which stays as
+ * it is.
+ */
+public final class Side implements AutoCloseable {
+    /** Changes of one kind that follow each other within this time are undone together. */
+    private static final long TOGETHER_NS = 900_000_000;
+    /** Cells of this size are what {@code check} tries a scenario on. */
+    private static final double CHECKED_CELL_M = 0.01;
+
+    private final String name;
+    private Optional<ScenarioFile> file;
+    private final Optional<LiveFlow> flow;
+    private final Optional<Finished> finished;
+    private History<Scenario> history;
+    private Optional<Scenario> preview = Optional.empty();
+    private Optional<String> fault = Optional.empty();
+    private Scenario saved;
+    private String lastKind = "";
+    private long lastNs;
+    private Optional<Water> water = Optional.empty();
+
+    private Side(String name, Scenario scenario, Optional<ScenarioFile> file, Optional<LiveFlow> flow,
+                 Optional<Finished> finished) {
+        this.name = name;
+        this.file = file;
+        this.flow = flow;
+        this.finished = finished;
+        this.history = History.of(scenario);
+        this.saved = scenario;
+    }
+
+    /**
+     * A scenario file with water that starts at rest.
+     *
+     * @param cellSizeM gives the edge of a cell, metres; asked on the water's own thread
+     */
+    public static Side live(ScenarioFile file, DoubleSupplier cellSizeM, int threads) {
+        return new Side(String.valueOf(file.file().getFileName()), file.scenario(), Optional.of(file),
+                Optional.of(new LiveFlow(file.scenario(), cellSizeM, threads)), Optional.empty());
+    }
+
+    /** A finished result. */
+    public static Side finished(String name, Scenario scenario, Finished found) {
+        return new Side(name, scenario, Optional.empty(), Optional.empty(), Optional.of(found));
+    }
+
+    /** The file's name, or the result's. */
+    public String name() {
+        return name;
+    }
+
+    public boolean editable() {
+        return file.isPresent();
+    }
+
+    /** The layout as it is shown: while something is dragged, as it would be. */
+    public Scenario scenario() {
+        return preview.orElse(history.now());
+    }
+
+    /** Whether the layout differs from the file. */
+    public boolean changed() {
+        return !history.now().equals(saved);
+    }
+
+    public boolean canUndo() {
+        return history.canUndo();
+    }
+
+    public boolean canRedo() {
+        return history.canRedo();
+    }
+
+    /** Shows a layout that is not decided on yet. */
+    void preview(Scenario scenario) {
+        preview = Optional.of(scenario);
+    }
+
+    void dropPreview() {
+        preview = Optional.empty();
+    }
+
+    /** Decides on a layout; quick changes of one kind, such as a key held down, are undone together. */
+    void change(String kind, Scenario scenario) {
+        boolean goesOn = kind.equals(lastKind) && System.nanoTime() - lastNs < TOGETHER_NS && history.canUndo()
+                && !history.canRedo();
+        preview = Optional.empty();
+        if (scenario.equals(history.now())) {
+            return;
+        }
+        history = goesOn ? history.undone().with(scenario) : history.with(scenario);
+        lastKind = kind;
+        lastNs = System.nanoTime();
+        compute();
+    }
+
+    void undo() {
+        lastKind = "";
+        history = history.undone();
+        compute();
+    }
+
+    void redo() {
+        lastKind = "";
+        history = history.redone();
+        compute();
+    }
+
+    /** A layout of this file that an earlier window left unsaved; empty where there is none. */
+    Optional<Scenario> draft() {
+        return file.flatMap(known -> Draft.beside(known.file()).read())
+                .filter(left -> left.tank().equals(saved.tank()) && !left.equals(saved));
+    }
+
+    /** Forgets what was not saved. */
+    void dropDraft() {
+        file.ifPresent(known -> Draft.beside(known.file()).remove());
+    }
+
+    /** Hands the layout over to the water, unless it could not stand so. */
+    private void compute() {
+        if (changed()) {
+            file.ifPresent(known -> Draft.beside(known.file()).keep(history.now()));
+        } else {
+            dropDraft();
+        }
+        fault = file.flatMap(known -> Soundness.fault(history.now(), folder(known)));
+        if (fault.isEmpty()) {
+            flow.ifPresent(water -> water.change(history.now()));
+        }
+    }
+
+    private static Path folder(ScenarioFile file) {
+        return file.file().toAbsolutePath().normalize().getParent();
+    }
+
+    /** Why the present layout is not computed or cannot be trusted, in a sentence. */
+    public Optional<String> trouble() {
+        return fault.map(says -> "The water goes on as before, since this cannot stand so: " + says + ".")
+                .or(() -> flow.flatMap(LiveFlow::failure).map(says -> "The computation stopped by a fault of ours ("
+                        + says + "). Your layout is kept and can be saved."))
+                .or(() -> flow.flatMap(LiveFlow::trouble));
+    }
+
+    /**
+     * Where the layout would be saved: the file itself, or a new one beside it where somebody else has changed it.
+     *
+     * @throws ScenarioFaults where it cannot be saved, with the reason
+     */
+    ScenarioFile toSave() throws ScenarioFaults, Unsaved {
+        ScenarioFile known = file.orElseThrow(() -> new Unsaved("A finished result stays as it is; open its scenario"
+                + " to change the layout."));
+        Optional<String> amiss = fault.or(() -> Soundness.unfit(history.now(), CHECKED_CELL_M));
+        if (amiss.isPresent()) {
+            throw new Unsaved("Not saved, since this cannot stand so: " + amiss.get() + ".");
+        }
+        ScenarioFile changed = known.with(history.now());
+        return known.changedOnDisk() && Files.exists(known.file())
+                ? new ScenarioFile(free(known.file()), changed.text(), changed.marked(), changed.scenario()) : changed;
+    }
+
+    private static Path free(Path file) {
+        String base = file.getFileName().toString().replaceFirst("\\.toml$", "");
+        Path free = file;
+        for (int n = 2; Files.exists(free); n++) {
+            free = file.resolveSibling(base + "-" + n + ".toml");
+        }
+        return free;
+    }
+
+    void save(ScenarioFile target) throws IOException {
+        target.write();
+        dropDraft();
+        file = Optional.of(target);
+        saved = history.now();
+    }
+
+    /** Says why something was not saved. */
+    static final class Unsaved extends Exception {
+        private static final long serialVersionUID = 1;
+
+        Unsaved(String message) {
+            super(message);
+        }
+    }
+
+    /** The water as it was last; empty for a finished result. */
+    public Optional<Snapshot> snapshot() {
+        return flow.flatMap(LiveFlow::latest);
+    }
+
+    public Optional<LiveFlow> flow() {
+        return flow;
+    }
+
+    /** Velocity for what drifts: of this moment, or the mean of a finished result. */
+    public Optional<Velocity> velocity() {
+        return snapshot().map(Snapshot::velocity).or(() -> finished.map(found -> found.water().flow())
+                .map(mean -> new Velocity(mean.grid(), mean.fluid(), mean.meanU(), mean.meanV(), mean.meanW())));
+    }
+
+    /** Averages; empty until there are some. */
+    public Optional<FlowStatistics> mean() {
+        return snapshot().flatMap(Snapshot::mean).map(Snapshot.Mean::flow)
+                .or(() -> finished.map(found -> found.water().flow()));
+    }
+
+    private Optional<Assessment> assessment() {
+        return snapshot().flatMap(Snapshot::mean).map(Snapshot.Mean::assessment);
+    }
+
+    /** Whether the numbers belong to the layout shown and have settled. */
+    public boolean settled() {
+        return finished.map(found -> found.water().settled()).orElseGet(() -> snapshot()
+                .map(now -> now.settling().settled() && now.scenario().equals(scenario())).orElse(false));
+    }
+
+    /**
+     * Whether still water can be told: while a flow develops, water that has not been reached yet would pass for it.
+     */
+    public boolean knowsStillWater() {
+        return finished.isPresent() || snapshot().map(now -> now.settling().stage() != Stage.DEVELOPING).orElse(false);
+    }
+
+    /** The averaged water for a picture: the same object as long as it is the same. */
+    public Optional<Water> water() {
+        Optional<FlowStatistics> mean = mean();
+        if (finished.isPresent()) {
+            return finished.map(Finished::water);
+        }
+        if (mean.isEmpty() || assessment().isEmpty()) {
+            water = Optional.empty();
+        } else if (water.isEmpty() || water.get().flow() != mean.get() || water.get().settled() != settled()) {
+            water = Optional.of(new Water(mean.get(), assessment().get().stillWater().probability(), settled()));
+        }
+        return water;
+    }
+
+    /** One reading a coral, as long as the corals shown are those that the water was judged for; else none. */
+    public List<CoralReading> readings() {
+        List<CoralReading> readings = finished.map(Finished::corals)
+                .orElseGet(() -> assessment().map(Assessment::corals).orElse(List.of()));
+        List<Coral> judged = readings.stream().map(CoralReading::coral).toList();
+        return judged.equals(scenario().corals()) ? readings : List.of();
+    }
+
+    @Override
+    public void close() {
+        flow.ifPresent(LiveFlow::close);
+    }
+}

@@ -1,0 +1,104 @@
+package slackwater.viewer.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import slackwater.analysis.Figures;
+import slackwater.field.Settling;
+import slackwater.viewer.live.LiveFlow;
+import slackwater.viewer.live.Snapshot;
+
+/** What there is to say about the water of a tank, in a keeper's words. */
+public final class Status {
+    private static final double LETTER_UNITS = 7;
+
+    private Status() {
+    }
+
+    /**
+     * The lines below the title of a picture.
+     *
+     * @param awaited whether still water is wanted that cannot be told yet
+     * @param widthUnits how wide the picture is
+     */
+    public static List<String> notes(Side side, boolean awaited, double widthUnits) {
+        return said(side, awaited).stream().flatMap(note -> wrapped(note, widthUnits).stream()).toList();
+    }
+
+    /** Lines of so many letters as surely have room; letters are a little narrower on average. */
+    private static List<String> wrapped(String text, double widthUnits) {
+        int most = (int) Math.max(20, (widthUnits - 40) / LETTER_UNITS);
+        List<String> lines = new ArrayList<>();
+        String left = text;
+        while (left.length() > most) {
+            int end = left.lastIndexOf(' ', most);
+            int cut = end > 0 ? end : most;
+            lines.add(left.substring(0, cut));
+            left = left.substring(cut).strip();
+        }
+        lines.add(left);
+        return lines;
+    }
+
+    private static List<String> said(Side side, boolean awaited) {
+        List<String> notes = new ArrayList<>();
+        if (side.flow().isEmpty()) {
+            notes.add(side.mean().map(mean -> "A finished result on cells of " + Figures.cell(mean.grid().cellSizeM())
+                    + ".").orElse("A layout that has not been computed."));
+            return notes;
+        }
+        LiveFlow flow = side.flow().get();
+        if (flow.cellSizeM().isEmpty()) {
+            notes.add("Choosing cells that this machine keeps up with.");
+            return notes;
+        }
+        notes.add("Water under way on cells of " + Figures.cell(flow.cellSizeM().getAsDouble()) + side.snapshot()
+                .map(now -> String.format(Locale.ROOT, ", %.0f s so far; 'slackwater run' gives the verdict.",
+                        now.waterS())).orElse("."));
+        notes.add(settling(side) + (awaited ? " Still water shows once the flow has found its way." : ""));
+        return notes;
+    }
+
+    /** How far the numbers can be trusted, in a sentence. */
+    public static String settling(Side side) {
+        Optional<Snapshot> now = side.snapshot();
+        if (side.flow().isEmpty()) {
+            return side.settled() ? "Settled when the run ended."
+                    : "The run ended before the water had settled: numbers are grey.";
+        }
+        if (now.isEmpty()) {
+            return "The water is about to start.";
+        }
+        if (!now.get().scenario().equals(side.scenario())) {
+            return "The water is that of the layout before; its numbers are grey.";
+        }
+        Settling settling = now.get().settling();
+        return switch (settling.stage()) {
+            case DEVELOPING -> String.format(Locale.ROOT, "Still developing, %.0f s since the change: numbers"
+                    + " are grey.",
+                    settling.sinceChangeS());
+            case AVERAGING -> String.format(Locale.ROOT, "Averaging, %.0f %% of the way: numbers are still grey.",
+                    100 * settling.share());
+            case SETTLED -> String.format(Locale.ROOT, "Settled: means over %.0f s.", settling.averagedS());
+        };
+    }
+
+    /** How far it is towards settled, 0..1. */
+    public static double share(Side side) {
+        if (side.flow().isEmpty()) {
+            return 1;
+        }
+        return side.snapshot().filter(now -> now.scenario().equals(side.scenario()))
+                .map(now -> now.settling().settled() ? 1 : Math.min(0.98, now.settling().share())).orElse(0.0);
+    }
+
+    /** How the water's clock goes. */
+    public static String pace(Side side) {
+        if (side.flow().map(LiveFlow::paused).orElse(false)) {
+            return "The water's clock stands still (Space).";
+        }
+        return side.snapshot().map(now -> now.pace() <= 0 ? "" : String.format(Locale.ROOT,
+                "1 s here is %.1f s in the tank.", now.pace())).orElse("");
+    }
+}
