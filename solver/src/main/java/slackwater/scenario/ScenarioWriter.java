@@ -23,7 +23,8 @@ public final class ScenarioWriter {
                 scenario.pumps().stream().map(PumpTable::write),
                 scenario.returnLine().stream().map(ReturnTable::write),
                 scenario.overflow().stream().map(OverflowTable::write),
-                scenario.corals().stream().map(CoralTable::write))
+                scenario.corals().stream().map(CoralTable::write),
+                scenario.materials().stream().map(MaterialTable::write))
                 .flatMap(part -> part)
                 .collect(Collectors.joining());
     }
