@@ -18,7 +18,8 @@ public final class Grains {
     static final double SMOOTH_PER_SAND = 0.06 / 0.12;
     static final double ROCK_PER_SAND = 0.32 / 0.12;
     private static final double ARAGONITE_KG_PER_M3 = 2830;
-    private static final double USUAL_SAND_M = 0.0005;
+    /** The finest sand that is sold for tanks: what pumps and fishes stir up and throw on corals. Assumed. */
+    private static final double FINE_SAND_M = 0.0002;
     private static final double FORMULA_SPREAD = 0.15;
     private static final double OWN_SPREAD = 0.3;
     private static final String RATIOS = "; on rock and smooth ground by the ratios measured for fish waste"
@@ -27,12 +28,11 @@ public final class Grains {
     private Grains() {
     }
 
-    /** All kinds: sand as it lies in the tank, food, pellets, waste, floc, and the user's own, which come first. */
+    /** All kinds: fine sand, food, pellets, waste, floc, and the user's own, which come first. */
     public static List<Grain> of(Scenario scenario) {
         List<Grain> all = new ArrayList<>();
         scenario.materials().forEach(material -> all.add(own(material)));
-        List<Grain> usual = List.of(sand(scenario.tank().sandDepthM() > 0 ? scenario.tank().sandGrainM()
-                : USUAL_SAND_M), food(), pellets(), waste(), floc());
+        List<Grain> usual = List.of(sand(FINE_SAND_M), food(), pellets(), waste(), floc());
         usual.stream().filter(grain -> all.stream().noneMatch(own -> own.name().equals(grain.name())))
                 .forEach(all::add);
         return List.copyOf(all);
@@ -47,7 +47,8 @@ public final class Grains {
         double critical = Shields.criticalPa(sizeM, ARAGONITE_KG_PER_M3);
         return new Grain(SAND, sizeM, ARAGONITE_KG_PER_M3, Settling.mPerS(sizeM, ARAGONITE_KG_PER_M3), FORMULA_SPREAD,
                 SMOOTH_PER_SAND * critical, critical, ROCK_PER_SAND * critical, 0,
-                "solid aragonite; settling by Ferguson & Church 2004, threshold on sand by Soulsby & Whitehouse 1997;"
+                "fine sand of 0.2 mm, the part of a bed that is stirred up (assumed), of solid aragonite; settling by"
+                        + " Ferguson & Church 2004, threshold on sand by Soulsby & Whitehouse 1997;"
                         + " light, platy grains move at 0.5 to 0.8 of it (Prager and others 1996)" + RATIOS);
     }
 

@@ -36,6 +36,7 @@ final class ReportHtml {
                 + verdict(result.assessment())
                 + CoralTable.of(result)
                 + Pictures.of(result.scenario(), flow, result.assessment().stillWater())
+                + DetritusSection.of(result, flow)
                 + Findings.of(result, flow)
                 + Trust.of(result)
                 + Cautions.html()

@@ -17,7 +17,8 @@ final class MaterialTable {
     static final Key SIZE = Key.number("size", Dimension.SMALL_LENGTH, Limits.above(0, 20).typically(0.1, 5),
             "size of the middling grain").needed();
     static final Key DENSITY = Key.number("density", Dimension.DENSITY,
-            Limits.between(1024, 8000).typically(1030, 2850), "of one grain, pores and all; must sink in seawater").standing("2830");
+            Limits.between(1024, 8000).typically(1030, 2850), "of one grain, pores and all; must sink in seawater")
+            .standing("2830");
     static final Key SETTLING = Key.number("settling", Dimension.SPEED, Limits.above(0, 100).typically(0.1, 15),
             "how fast it sinks in still water; from size and density where left out");
     static final Key SMOOTH = Key.number("lifts_from_smooth", Dimension.STRESS, STRESS,
