@@ -2,7 +2,7 @@ package slackwater.detritus;
 
 /**
  * What a grain of one kind is like. Real grains differ: each tracked one has its own settling speed and thresholds,
- * log-normal about these.
+ * log-normal with these as their medians.
  *
  * @param name as the user calls it
  * @param sizeM middling diameter, metres

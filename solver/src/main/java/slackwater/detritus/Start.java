@@ -111,7 +111,7 @@ final class Start {
 
     private double logNormal(int n, double spread) {
         draw += 2;
-        return spread == 0 ? 1 : Math.exp(spread * dice.normal(n, draw - 2) - spread * spread / 2);
+        return spread == 0 ? 1 : Math.exp(spread * dice.normal(n, draw - 2));
     }
 
     /** Off the border between two cells. */
