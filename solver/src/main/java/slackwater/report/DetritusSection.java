@@ -100,7 +100,7 @@ final class DetritusSection {
                 .append(" s of the computed water, played again and again.</p>\n").toString();
     }
 
-    private static String words(Grain grain) {
+    static String words(Grain grain) {
         return grain.name() + ": " + Figures.decimal(grain.sizeM() * 1000, 1) + " mm, sinks at "
                 + Figures.decimal(grain.settlingMPerS() * 100, 1) + " cm/s, lifts from smooth ground, sand and broken"
                 + " rock at " + Figures.decimal(grain.smoothPa(), 3) + ", " + Figures.decimal(grain.sandPa(), 3)

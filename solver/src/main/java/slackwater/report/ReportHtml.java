@@ -19,17 +19,7 @@ final class ReportHtml {
 
     static String write(FlowResult result, FlowStatistics flow) {
         String title = Html.escape(result.scenario().name());
-        return """
-                <!DOCTYPE html>
-                <html lang="en-GB">
-                <head>
-                <meta charset="utf-8">
-                <meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; \
-                style-src 'unsafe-inline'">
-                <meta name="viewport" content="width=device-width, initial-scale=1">
-                """
-                + "<title>" + title + " - what the water does</title>\n"
-                + "<style>\n" + style() + "</style>\n</head>\n<body>\n"
+        return head(result.scenario().name() + " - what the water does")
                 + "<h1>" + title + "</h1>\n"
                 + "<p class=\"soft\">What the water does in this tank, as computed. These are estimates: see"
                 + " \u201cHow far to trust this\u201d below.</p>\n"
@@ -42,6 +32,21 @@ final class ReportHtml {
                 + Cautions.html()
                 + Trust.provenance(result)
                 + "</body>\n</html>\n";
+    }
+
+    /** Everything up to the body's content. */
+    static String head(String title) {
+        return """
+                <!DOCTYPE html>
+                <html lang="en-GB">
+                <head>
+                <meta charset="utf-8">
+                <meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; \
+                style-src 'unsafe-inline'">
+                <meta name="viewport" content="width=device-width, initial-scale=1">
+                """
+                + "<title>" + Html.escape(title) + "</title>\n"
+                + "<style>\n" + style() + "</style>\n</head>\n<body>\n";
     }
 
     private static String verdict(Assessment assessment) {

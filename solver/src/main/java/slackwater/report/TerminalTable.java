@@ -71,7 +71,7 @@ public final class TerminalTable {
         return String.format(Locale.ROOT, ROW, verdict, name, group, reading, wanted);
     }
 
-    private static String wrapped(String text) {
+    static String wrapped(String text) {
         StringBuilder lines = new StringBuilder();
         int column = 0;
         for (String word : printable(text).split(" ")) {
@@ -90,7 +90,7 @@ public final class TerminalTable {
     }
 
     /** Without characters that would steer the terminal. */
-    private static String printable(String text) {
+    static String printable(String text) {
         return text.replaceAll("\\p{Cntrl}|\\p{Cf}", "?");
     }
 }
