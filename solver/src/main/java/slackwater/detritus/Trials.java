@@ -11,7 +11,9 @@ import slackwater.scenario.Scenario;
 /** The standard tries of a run: food and sand on every coral, food all over the surface, waste anywhere. */
 public final class Trials {
     private static final double COUNT_S = 1;
-    private static final List<Double> SHOWN_S = List.of(0.0, 60.0, 300.0);
+    private static final int SCENES = 61;
+    private static final List<Double> SHOWN_S = IntStream.range(0, SCENES)
+            .mapToObj(n -> n * Clearance.WATCHED_S / (SCENES - 1)).toList();
     private static final int ON_CORALS = 12_000;
     private static final int MOST_A_PINCH = 100;
     private static final int LEAST_A_PINCH = 20;

@@ -16,8 +16,8 @@ final class DepositPicture {
     /** Grains are few: each is spread over a square of about this width, metres. */
     private static final double SPREAD_M = 0.04;
     /** Colours end at this many times the even share. */
-    private static final double MOST_TIMES = 8;
-    private static final double[] TIMES = {0, 0.5, 1, 2, 4, 8};
+    private static final double MOST_TIMES = 4;
+    private static final double[] TIMES = {0, 0.25, 0.5, 1, 2, 4};
     private static final double PER_CENT = 100;
 
     private final Fate fate;

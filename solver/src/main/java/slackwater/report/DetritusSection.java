@@ -62,7 +62,7 @@ final class DetritusSection {
         }
         html.append("</tr></thead>\n<tbody>\n");
         for (Fate fate : leavings.litter().fates()) {
-            for (Fate.Moment moment : fate.moments().subList(1, fate.moments().size())) {
+            for (Fate.Moment moment : fate.moments().stream().filter(DetritusSection::isShown).toList()) {
                 html.append("<tr><td>").append(Html.escape(fate.grain().name() + " " + fate.from()))
                         .append("</td><td>").append(ClearanceWords.time(moment.timeS())).append("</td>");
                 for (Place place : Place.values()) {
@@ -80,6 +80,11 @@ final class DetritusSection {
                     : String.join("; ", places)))).append(".</li>\n");
         }
         return html.append("</ul>\n").toString();
+    }
+
+    /** Whole minutes. */
+    private static boolean isShown(Fate.Moment moment) {
+        return moment.timeS() > 0 && moment.timeS() % 60 == 0;
     }
 
     private static String maps(Leavings leavings, FlowResult result, FlowStatistics flow) {

@@ -52,7 +52,7 @@ public final class Report {
                 files.add(FILES.get(1), out -> text(out, CoralsCsv.write(result)));
                 files.add(FILES.get(2), out -> text(out, ResultJson.write(result)));
                 files.add(FILES.get(3), out ->
-                        VtkImageData.write(flow, result.assessment().stillWater().probability(), deposits(result),
+                        VtkImageData.write(flow, result.assessment().stillWater().probability(), more(result, flow),
                                 out));
                 files.add(FILES.get(4), out -> grains(result, out));
                 files.commit();
@@ -62,8 +62,9 @@ public final class Report {
         }
     }
 
-    private static Map<String, float[]> deposits(FlowResult result) {
+    private static Map<String, float[]> more(FlowResult result, FlowStatistics flow) {
         Map<String, float[]> deposits = new LinkedHashMap<>();
+        deposits.put("wall_shear_gust_Pa", flow.gustWallShear());
         result.assessment().leavings().ifPresent(leavings -> leavings.litter().fates().forEach(fate ->
                 deposits.put("deposit_" + fate.grain().name() + "_per_m2", fate.depositPerM2())));
         return deposits;

@@ -117,6 +117,9 @@ public final class ResultJson {
         number(node, "gust_speed_cm_per_s", sand.gustMPerS() * CM_PER_M);
         number(node, "threshold_speed_cm_per_s", sand.thresholdMPerS() * CM_PER_M);
         number(node, "warned_share", sand.warnedShareFraction());
+        number(node, "gust_shear_pa", sand.shear().gustPa());
+        number(node, "threshold_shear_pa", sand.shear().thresholdPa());
+        number(node, "blown_share", sand.shear().blownShareFraction());
     }
 
     private static void bin(ObjectNode node, SpeedHistogram.Bin bin) {
