@@ -71,6 +71,11 @@ public final class ClearanceWords {
             return "stays";
         }
         List<Clearance.Course> courses = clearance.courses();
+        if (courses.stream().allMatch(course -> course.clearS().isEmpty())) {
+            return Figures.percent(clearance.likely().leftFraction()) + " stays ("
+                    + Figures.percent(courses.get(0).leftFraction()) + " to "
+                    + Figures.percent(courses.get(courses.size() - 1).leftFraction()) + ")";
+        }
         return orStays(clearance.likely()) + " (" + orStays(courses.get(0)) + " to "
                 + orStays(courses.get(courses.size() - 1)) + ")";
     }

@@ -38,7 +38,7 @@ import slackwater.simulation.RunOutcome.Diverged;
 /** The main job: from a scenario file to a verdict. */
 @Command(name = "run", mixinStandardHelpOptions = true, sortOptions = false,
         description = "Computes the water in a tank and judges every coral and every still corner.",
-        footer = {"", "Writes report.html, corals.csv, result.json and flow.vti.",
+        footer = {"", "Writes report.html, corals.csv, result.json, flow.vti and grains.vtp.",
             "Exit codes: 0 done, 10 a coral fails, 2 bad input, 3 not settled or diverged, 1 internal error.",
             "", "Examples:", "  slackwater run scenarios/terrace-120.toml",
             "  slackwater run my-tank.toml --cell-cm 2        a first look, 16 times quicker",
@@ -60,6 +60,10 @@ final class Run implements Callable<Integer> {
             description = "Most water time to compute, seconds; three batches of about one turn of the water are"
                     + " computed in any case (default: until the readings have settled).")
     private double mostWaterS = Double.POSITIVE_INFINITY;
+
+    @Option(names = "--no-grains",
+            description = "Leave out sand, food and waste: no clearing of corals, no map of what lies where.")
+    private boolean noGrains;
 
     @Mixin
     private GridOptions options;
@@ -87,7 +91,7 @@ final class Run implements Callable<Integer> {
         Computation computation = new Computation(out(), backend, new RunLimits(mostWaterS));
         Companion companion = doubt.oneGrid() ? Companion.LEFT_OUT
                 : Companion.of(scenario, companionM, options.seed(), computation::run);
-        RunOutcome outcome = computation.runRecorded(setup);
+        RunOutcome outcome = noGrains ? computation.run(setup) : computation.runRecorded(setup);
         if (outcome instanceof Diverged diverged) {
             return diverged(diverged);
         }

@@ -15,7 +15,7 @@ import slackwater.result.FlowResult;
 public final class TerminalTable {
     private static final int COLUMNS = 100;
     private static final int NAME_COLUMNS = 34;
-    private static final String CLEARED = "%-38s %-28s %s\n";
+    private static final String CLEARED = "%-36s %-30s %s\n";
     private static final String ROW = "%-10s %-34s %-12s %21s %12s\n";
 
     private TerminalTable() {
@@ -57,7 +57,7 @@ public final class TerminalTable {
                         ClearanceWords.range(coral.clearances().get(1))));
             }
         }
-        return table.isEmpty() ? "" : String.format(Locale.ROOT, CLEARED, "Gone from it (if it clings 1/2 to 2 x)",
+        return table.isEmpty() ? "" : String.format(Locale.ROOT, CLEARED, "Gone (if it clings half to twice)",
                 "food", "fine sand") + table + "\n";
     }
 
