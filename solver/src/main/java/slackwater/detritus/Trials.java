@@ -23,6 +23,7 @@ public final class Trials {
     private final Scenario scenario;
     private final FlowRecord record;
     private final List<Release> releases = new ArrayList<>();
+    private final List<Drag.Stress> stresses = new ArrayList<>();
 
     private Trials(Scenario scenario, FlowRecord record) {
         this.scenario = scenario;
@@ -38,7 +39,9 @@ public final class Trials {
         int corals = scenario.corals().size();
         int pinches = ON_EACH.size() * Clearance.HOLDS.size();
         int pinch = corals == 0 ? 0 : Math.max(LEAST_A_PINCH, Math.min(MOST_A_PINCH, ON_CORALS / corals / pinches));
+        Ground ground = new Ground(scenario, record.grid(), record.fluid());
         for (int coral = 0; coral < corals; coral++) {
+            stresses.add(Drag.over(ground.coral(coral), record));
             for (String name : ON_EACH) {
                 Grain grain = Grains.named(name, scenario).orElseThrow();
                 for (double hold : Clearance.HOLDS) {
@@ -62,11 +65,13 @@ public final class Trials {
                 record.loopS());
     }
 
-    private static Clearance clearance(Drift drift, int first) {
+    private Clearance clearance(Drift drift, int first) {
         Release release = drift.releases().get(first);
+        int coral = ((From.OnCoral) release.from()).coral();
+        Drag.Stress stress = stresses.get(coral);
         List<Clearance.Course> courses = IntStream.range(first, first + Clearance.HOLDS.size())
                 .mapToObj(n -> course(drift, n)).toList();
-        return new Clearance(((From.OnCoral) release.from()).coral(), release.grain(), courses);
+        return new Clearance(coral, stress.meanPa(), stress.gustPa(), release.grain(), courses);
     }
 
     private static Clearance.Course course(Drift drift, int release) {

@@ -3,8 +3,6 @@ package slackwater.detritus;
 import java.util.List;
 import slackwater.field.FlowRecord;
 import slackwater.field.Grid;
-import slackwater.geometry.Vec3;
-import slackwater.units.Seawater;
 
 /**
  * Moves grains. Between two frames each takes as many steps as it needs, by the midpoint rule through the water, with
@@ -20,12 +18,6 @@ final class Walk {
     private static final double LONGEST_KICK = 0.25;
     private static final int MOST_STEPS = 400;
     private static final int MOST_FACES = 24;
-    /** Roughness of corals as the water feels it, metres, as for live rock: assumed. */
-    private static final double CORAL_ROUGHNESS_M = 0.005;
-    /** Height above a coral at which the water is read for its shear stress, metres; at least 1.5 cells. */
-    private static final double READ_ABOVE_M = 0.015;
-    private static final double KARMAN = 0.41;
-
     private final FlowRecord record;
     private final Grid grid;
     private final Ground ground;
@@ -33,8 +25,7 @@ final class Walk {
     private final List<Grain> grains;
     private final Dice dice;
     private final Cloud cloud;
-    private final double aboveCells;
-    private final double coralDrag;
+    private final Drag drag;
     private final int[] count;
     private final double[] at = new double[3];
     private final double[] way = new double[3];
@@ -51,14 +42,11 @@ final class Walk {
         this.grid = record.grid();
         this.ground = ground;
         this.water = new Water(record);
+        this.drag = new Drag(record, water);
         this.grains = grains;
         this.cloud = cloud;
         this.dice = dice;
         this.count = new int[] {grid.nx(), grid.ny(), grid.nz()};
-        double above = Math.max(READ_ABOVE_M, 1.5 * grid.cellSizeM());
-        this.aboveCells = above / grid.cellSizeM();
-        double law = KARMAN / Math.log(above * 30 / CORAL_ROUGHNESS_M);
-        this.coralDrag = law * law * Seawater.DENSITY_KG_PER_M3 * grid.cellSizeM() * grid.cellSizeM();
     }
 
     /** Takes some grains from a frame to the next. */
@@ -95,19 +83,8 @@ final class Walk {
                 : record.floorShearPa(frame, water.cell(cloud.x[n], cloud.y[n], cloud.z[n]));
     }
 
-    /** Law of the wall over a rough coral, rho (kappa/ln(y/z0))^2 u^2, u from above the grain [Nikuradse1933]. */
     private double coralShearPa(int n, int coral) {
-        Vec3 facing = ground.coral(coral).facing();
-        for (double up = aboveCells; up > 0; up -= 0.25) {
-            double x = cloud.x[n] + up * facing.x();
-            double y = cloud.y[n] + up * facing.y();
-            double z = cloud.z[n] + up * facing.z();
-            if (water.isWater(x, y, z)) {
-                water.read(x, y, z, share);
-                return coralDrag * (water.u * water.u + water.v * water.v + water.w * water.w);
-            }
-        }
-        return 0;
+        return drag.pa(ground.coral(coral), cloud.x[n], cloud.y[n], cloud.z[n], share);
     }
 
     private void swim(int n, double intervalS) {

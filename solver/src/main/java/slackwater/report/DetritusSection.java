@@ -31,12 +31,14 @@ final class DetritusSection {
         StringBuilder html = new StringBuilder("<h3>How fast a coral is cleared</h3>\n<table>\n<thead><tr>"
                 + "<th>Coral</th>"
                 + "<th>Food thrown on it: half gone</th><th>gone</th><th>Fine sand thrown on it: half gone</th>"
-                + "<th>gone</th></tr></thead>\n<tbody>\n");
+                + "<th>gone</th><th class=\"figure\">Drag: mean, gusts, Pa</th></tr></thead>\n<tbody>\n");
         for (CoralReading coral : assessment.corals()) {
             html.append("<tr><td>").append(Html.escape(coral.coral().name())).append("</td>");
             coral.clearances().forEach(clearance -> html.append("<td>").append(half(clearance)).append("</td><td>")
                     .append(ClearanceWords.range(clearance)).append("</td>"));
-            html.append("</tr>\n");
+            html.append("<td class=\"figure\">").append(coral.clearances().isEmpty() ? ""
+                    : Figures.decimal(coral.clearances().get(0).shearPa(), 2) + ", "
+                    + Figures.decimal(coral.clearances().get(0).gustShearPa(), 2)).append("</td></tr>\n");
         }
         return html.append("</tbody>\n</table>\n<p class=\"source\">Spread over the coral and watched for ")
                 .append(ClearanceWords.time(Clearance.WATCHED_S)).append("; gone means that 95 % has left it. In")

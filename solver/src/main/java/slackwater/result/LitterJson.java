@@ -22,6 +22,8 @@ final class LitterJson {
         for (Clearance clearance : clearances) {
             ObjectNode node = all.addObject();
             node.put("what", clearance.grain().name());
+            ResultJson.number(node, "shear_pa", clearance.shearPa());
+            ResultJson.number(node, "gust_shear_pa", clearance.gustShearPa());
             node.put("outcome", clearance.outcome().name().toLowerCase(Locale.ROOT));
             ArrayNode courses = node.putArray("tries");
             for (Clearance.Course course : clearance.courses()) {

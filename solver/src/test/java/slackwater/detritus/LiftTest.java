@@ -6,13 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import slackwater.detritus.Release.From;
 import slackwater.geometry.Box;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Coral;
 import slackwater.scenario.CoralGroup;
+import slackwater.scenario.Outlet;
+import slackwater.scenario.Pattern;
+import slackwater.scenario.Pump;
 import slackwater.scenario.Rock;
+import slackwater.scenario.Scenario;
 import slackwater.units.Seawater;
 
 /** When grains lift, against published thresholds. */
@@ -80,5 +85,35 @@ class LiftTest {
         assertEquals(2, litter.clearances().size());
         assertTrue(litter.clearances().stream().map(Clearance::outcome).distinct().count() == 1);
         return litter.clearances().get(0).outcome();
+    }
+
+    /** Exact: in still water a plate takes the share that its disc has of the tank's area; chance 3 standard errors. */
+    @Test
+    void aPlateTakesWhatSinksOntoIt() {
+        MadeFlow still = new MadeFlow(30, 20, 20, 0.01);
+        Coral plate = new Coral("plate", CoralGroup.PLATING, new Vec3(0.15, 0.1, 0.1), new Vec3(0, 0, 1), 0.14,
+                Optional.empty());
+        Scene after = MadeFlow.follow(still.tank(plate), still.steady(),
+                new Release(MadeFlow.grain(0.02, 1), new From.Surface(), 4000, 1), 20).scenes().get(0);
+        long onPlate = IntStream.range(0, 4000).filter(n -> after.place(n) == Place.CORAL).count();
+        double share = Math.PI * 0.07 * 0.07 / (0.3 * 0.2);
+        assertEquals(share, onPlate / 4000.0, 3 * Math.sqrt(share * (1 - share) / 4000));
+    }
+
+    /** A pump that keeps half of what goes through it, once through; chance 3 standard errors. */
+    @Test
+    void aPumpKeepsItsShare() {
+        MadeFlow stream = new MadeFlow(40, 20, 20, 0.01);
+        stream.fill(stream.now.u(), at -> 0.1);
+        Scenario tank = stream.tank();
+        Pump pump = new Pump("pump", 0.001, new Outlet.Round(0.08), new Vec3(0.2, 0.1, 0.1), 0, 0, 0, 1, 0, 1,
+                Pattern.STEADY);
+        Scenario pumped = new Scenario("pumped", tank.tank(), List.of(), List.of(pump), Optional.empty(),
+                Optional.empty(), List.of());
+        Grain half = new Grain("half", 0.001, 1100, 0, 0, 1, 1, 1, 0.5, "made up");
+        Drift drift = MadeFlow.follow(pumped, stream.steady(),
+                new Release(half, new From.Pinch(new Vec3(0.1, 0.1, 0.1), 0.01), 1000, 1), 3);
+        assertEquals(500, drift.census().count(1, 0, Place.PUMP), 3 * Math.sqrt(250));
+        assertEquals(1000, drift.census().all(1, 0));
     }
 }
