@@ -16,8 +16,10 @@ import java.util.Optional;
  * @param sandBed the water above the sand; empty without sand
  * @param turnover rated flow over volume
  * @param confidence what the doubt of all this rests on
+ * @param leavings where food and waste come to lie; empty if that was not tried
  */
 public record Assessment(Verdict verdict, String summary, List<CoralReading> corals, double waterVolumeM3,
                          StillWater stillWater, SpeedHistogram histogram, SurfaceMovement surface,
-                         Optional<SandBed> sandBed, Turnover turnover, Confidence confidence) {
+                         Optional<SandBed> sandBed, Turnover turnover, Confidence confidence,
+                         Optional<Leavings> leavings) {
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import slackwater.detritus.Clearance;
 import slackwater.field.FlowStatistics;
 import slackwater.field.Normal;
 import slackwater.field.ProbeSeries;
@@ -53,7 +54,8 @@ public final class Assessor {
         StillWater still = new StillWaterSearch(flow, probability, new Places(scenario)).find();
         return new Assessment(verdict, Summary.of(corals, still, quality), corals, waterM3, still,
                 SpeedHistogram.of(flow), SurfaceMovement.of(flow), new SandBedSurvey(scenario, flow).read(),
-                Turnover.of(scenario, waterM3), confidence(corals));
+                Turnover.of(scenario, waterM3), confidence(corals),
+                evidence.litter().map(litter -> Leavings.of(litter, scenario, flow.grid())));
     }
 
     private Confidence confidence(List<CoralReading> corals) {
@@ -81,9 +83,14 @@ public final class Assessor {
                         + probes.get(n).probe().name() + "\", but coral " + (n + 1) + " is \"" + name + "\"");
             }
             Reading reading = Reading.of(probes.get(n));
-            readings.add(judge.judge(scenario.corals().get(n), reading, doubt(reading, probes.get(n))));
+            readings.add(judge.judge(scenario.corals().get(n), reading, doubt(reading, probes.get(n)),
+                    clearances(n)));
         }
         return List.copyOf(readings);
+    }
+
+    private List<Clearance> clearances(int coral) {
+        return evidence.litter().map(litter -> litter.of(coral)).orElse(List.of());
     }
 
     private Doubt doubt(Reading reading, ProbeSeries series) {

@@ -1,5 +1,7 @@
 package slackwater.analysis;
 
+import java.util.List;
+import slackwater.detritus.Clearance;
 import slackwater.scenario.Coral;
 import slackwater.scenario.Scenario;
 import slackwater.scenario.SpeedRange;
@@ -19,13 +21,16 @@ final class CoralJudge {
         this.cellSizeM = cellSizeM;
     }
 
-    CoralReading judge(Coral coral, Reading reading, Doubt doubt) {
+    /** @param clearances how fast food and sand leave it; may be empty */
+    CoralReading judge(Coral coral, Reading reading, Doubt doubt, List<Clearance> clearances) {
         SpeedRange wanted = CoralNeeds.rangeFor(coral);
         Interval interval = Interval.about(reading.meanMPerS(), doubt);
         String sentence = Figures.cmPerS(reading.meanMPerS()) + " cm/s: "
                 + meaning(new Reasons(scenario, coral, cellSizeM), reading.meanMPerS(), interval, wanted)
-                + (settled ? "" : "; the water had not settled yet, so take it as a first look");
-        return new CoralReading(coral, reading, doubt, wanted, verdict(interval, wanted, settled), sentence);
+                + (settled ? "" : "; the water had not settled yet, so take it as a first look")
+                + ClearanceWords.of(coral, clearances);
+        Verdict verdict = verdict(interval, wanted, settled).worseOf(ClearanceWords.verdict(coral, clearances));
+        return new CoralReading(coral, reading, doubt, wanted, verdict, sentence, clearances);
     }
 
     static Verdict verdict(Interval interval, SpeedRange wanted, boolean settled) {

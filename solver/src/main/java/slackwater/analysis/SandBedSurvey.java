@@ -1,8 +1,14 @@
 package slackwater.analysis;
 
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import slackwater.detritus.Shields;
 import slackwater.field.FlowStatistics;
 import slackwater.field.Grid;
+import slackwater.geometry.Vec3;
+import slackwater.scenario.Coral;
+import slackwater.scenario.CoralGroup;
 import slackwater.scenario.Scenario;
 
 /** Reads the layer of cells about 5 cm above open sand; where rock lies between it and the sand nothing is read. */
@@ -53,11 +59,41 @@ final class SandBedSurvey {
         if (read == 0) {
             return Optional.empty();
         }
-        String place = new Places(scenario)
-                .of(grid.centreM(strongest % grid.nx(), strongest / grid.nx() % grid.ny(), layer))
-                .replaceFirst("^(low|half-way up|near the surface) ", "");
-        return Optional.of(new SandBed(heightM, sum / read, gust, threshold, (double) warned / read, place,
-                sentence(gust, threshold, place)));
+        int floor = mostDragged(layer);
+        SandBed.Shear shear = shear(layer, floor, read);
+        boolean byShear = shear.fraction() > gust / threshold;
+        Vec3 at = grid.centreM(byShear ? floor : strongest);
+        String place = new Places(scenario).of(at).replaceFirst("^(low|half-way up|near the surface) ", "");
+        SandBed bed = new SandBed(heightM, sum / read, gust, threshold, (double) warned / read, shear, place, "");
+        return Optional.of(new SandBed(heightM, sum / read, gust, threshold, (double) warned / read, shear, place,
+                sentence(bed, byShear) + (bed.isWarning() ? "; " + pump(at) : "") + "."));
+    }
+
+    /** The cell on the open sand that feels the strongest gusts of shear. */
+    private int mostDragged(int layer) {
+        return openSand(layer).boxed()
+                .max(Comparator.comparingDouble(cell -> flow.gustWallShear()[cell])).orElseThrow();
+    }
+
+    private SandBed.Shear shear(int layer, int floor, int read) {
+        double critical = Shields.criticalPa(scenario.tank().sandGrainM(), SandThreshold.ARAGONITE_KG_PER_M3);
+        long blown = openSand(layer).filter(cell -> flow.gustWallShear()[cell] >= critical).count();
+        return new SandBed.Shear(flow.gustWallShear()[floor], critical, (double) blown / read);
+    }
+
+    /** The cells of water that lie on open sand. */
+    private IntStream openSand(int layer) {
+        Grid grid = flow.grid();
+        int first = (int) Math.min(layer, Math.round(scenario.tank().sandDepthM() / grid.cellSizeM()));
+        return IntStream.range(0, grid.nx() * grid.ny())
+                .filter(column -> isOpenSand(column % grid.nx(), column / grid.nx(), layer))
+                .map(column -> first * grid.nx() * grid.ny() + column);
+    }
+
+    /** Which pump is to blame, by the words for a coral that would sit there. */
+    private String pump(Vec3 at) {
+        Coral there = new Coral("sand", CoralGroup.SOFT, at, new Vec3(0, 0, 1), 0.05, Optional.empty());
+        return new Reasons(scenario, there, flow.grid().cellSizeM()).strong();
     }
 
     private boolean isOpenSand(int i, int j, int layer) {
@@ -71,13 +107,15 @@ final class SandBedSurvey {
         return true;
     }
 
-    private static String sentence(double gust, double threshold, String place) {
-        String speeds = "gusts of " + Figures.cmPerS(gust) + " cm/s " + place
-                + ", and this sand begins to move at about " + Figures.cmPerS(threshold) + " cm/s";
-        if (gust >= threshold) {
-            return "The sand will drift: " + speeds + ".";
+    private static String sentence(SandBed bed, boolean byShear) {
+        String gusts = byShear ? "gusts drag at it with " + Figures.decimal(bed.shear().gustPa(), 2) + " Pa "
+                + bed.place() + ", and this sand begins to move at about "
+                + Figures.decimal(bed.shear().thresholdPa(), 2) + " Pa"
+                : "gusts of " + Figures.cmPerS(bed.gustMPerS()) + " cm/s " + bed.place()
+                + ", and this sand begins to move at about " + Figures.cmPerS(bed.thresholdMPerS()) + " cm/s";
+        if (bed.fraction() >= 1) {
+            return "The sand will drift: " + gusts;
         }
-        return (gust > SandBed.WARN_FRACTION * threshold ? "The sand may drift: " : "The sand stays put: ") + speeds
-                + ".";
+        return (bed.isWarning() ? "The sand may drift: " : "The sand stays put: ") + gusts;
     }
 }

@@ -1,5 +1,6 @@
 package slackwater.analysis;
 
+import slackwater.detritus.Shields;
 import slackwater.units.Seawater;
 
 /**
@@ -13,8 +14,7 @@ import slackwater.units.Seawater;
  * @param frictionVelocityMPerS friction velocity at the threshold, metres per second
  */
 public record SandThreshold(double grainM, double shearStressPa, double frictionVelocityMPerS) {
-    private static final double ARAGONITE_KG_PER_M3 = 2830;
-    private static final double GRAVITY_M_PER_S2 = 9.81;
+    static final double ARAGONITE_KG_PER_M3 = 2830;
     private static final double KARMAN = 0.40;
 
     /** @throws IllegalArgumentException if the grain is not above zero */
@@ -26,13 +26,7 @@ public record SandThreshold(double grainM, double shearStressPa, double friction
         if (!(grainM > 0)) {
             throw new IllegalArgumentException("a sand grain must be above 0 mm, found " + grainM * 1000);
         }
-        double ratio = grainDensityKgPerM3 / Seawater.DENSITY_KG_PER_M3;
-        double viscosity = Seawater.KINEMATIC_VISCOSITY_M2_PER_S;
-        double size = grainM * Math.cbrt(GRAVITY_M_PER_S2 * (ratio - 1) / (viscosity * viscosity));
-        // Soulsby 1997, Dynamics of Marine Sands, eq. 77
-        double shields = 0.30 / (1 + 1.2 * size) + 0.055 * (1 - Math.exp(-0.020 * size));
-        double stress = shields * GRAVITY_M_PER_S2
-                * (grainDensityKgPerM3 - Seawater.DENSITY_KG_PER_M3) * grainM;
+        double stress = Shields.criticalPa(grainM, grainDensityKgPerM3);
         return new SandThreshold(grainM, stress, Math.sqrt(stress / Seawater.DENSITY_KG_PER_M3));
     }
 

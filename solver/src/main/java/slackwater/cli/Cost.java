@@ -6,6 +6,7 @@ import slackwater.backend.Backend;
 import slackwater.backend.FlowSolver;
 import slackwater.backend.cpu.CpuBackend;
 import slackwater.discretisation.Discretisation;
+import slackwater.field.FlowRecorder;
 import slackwater.field.Grid;
 import slackwater.lattice.Faces;
 import slackwater.lattice.LatticeProblem;
@@ -88,6 +89,7 @@ record Cost(long cells, long bytes, double leastS, double mostS) {
     private static long bytes(int nx, int ny, int nz) {
         long cells = (long) nx * ny * nz;
         return FIXED_BYTES + CpuBackend.populationBytes(nx, ny, nz) + Simulator.bytes(cells)
+                + FlowRecorder.bytes(cells)
                 + OTHER_BYTES_PER_CELL * cells;
     }
 

@@ -3,6 +3,7 @@ package slackwater.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -17,6 +18,9 @@ import slackwater.analysis.Figures;
 import slackwater.analysis.Verdict;
 import slackwater.backend.Backend;
 import slackwater.backend.cpu.CpuBackend;
+import slackwater.detritus.Litter;
+import slackwater.detritus.Tracker;
+import slackwater.detritus.Trials;
 import slackwater.discretisation.Discretisation;
 import slackwater.geometry.Vec3;
 import slackwater.report.Artist;
@@ -29,17 +33,15 @@ import slackwater.result.Provenance;
 import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioFaults;
 import slackwater.scenario.ScenarioReader;
-import slackwater.simulation.Progress;
 import slackwater.simulation.RunLimits;
 import slackwater.simulation.RunOutcome;
 import slackwater.simulation.RunOutcome.Averaged;
 import slackwater.simulation.RunOutcome.Diverged;
-import slackwater.simulation.Simulator;
 
 /** The main job: from a scenario file to a verdict. */
 @Command(name = "run", mixinStandardHelpOptions = true, sortOptions = false,
         description = "Computes the water in a tank and judges every coral and every still corner.",
-        footer = {"", "Writes report.html, corals.csv, result.json and flow.vti.",
+        footer = {"", "Writes report.html, corals.csv, result.json, flow.vti and grains.vtp.",
             "Exit codes: 0 done, 10 a coral fails, 2 bad input, 3 not settled or diverged, 1 internal error.",
             "", "Examples:", "  slackwater run scenarios/terrace-120.toml",
             "  slackwater run my-tank.toml --cell-cm 2        a first look, 16 times quicker",
@@ -61,6 +63,10 @@ final class Run implements Callable<Integer> {
             description = "Most water time to compute, seconds; three batches of about one turn of the water are"
                     + " computed in any case (default: until the readings have settled).")
     private double mostWaterS = Double.POSITIVE_INFINITY;
+
+    @Option(names = "--no-grains",
+            description = "Leave out sand, food and waste: no clearing of corals, no map of what lies where.")
+    private boolean noGrains;
 
     @Mixin
     private GridOptions options;
@@ -91,15 +97,18 @@ final class Run implements Callable<Integer> {
         Provenance provenance = Origins.of(file, setup.discretisation(), options);
         Report.requireWritable(target);
         announce(setup.discretisation());
+        Computation computation = new Computation(out(), backend, new RunLimits(mostWaterS));
         Companion companion = doubt.oneGrid() ? Companion.LEFT_OUT
-                : Companion.of(scenario, companionM, options.seed(), coarse -> simulate(coarse, backend));
-        RunOutcome outcome = simulate(setup, backend);
+                : Companion.of(scenario, companionM, options.seed(), computation::run);
+        RunOutcome outcome = noGrains ? computation.run(setup) : computation.runRecorded(setup);
         if (outcome instanceof Diverged diverged) {
             return diverged(diverged);
         }
         Averaged averaged = (Averaged) outcome;
+        Optional<Litter> litter = computation.record().map(record -> Trials.make(scenario, record,
+                new Tracker.Chance(options.seed(), options.threads())));
         Assessment assessment = Assessor.assess(scenario, averaged.statistics(), averaged.series(),
-                averaged.quality(), new Evidence(companion.flow(), companion.remark(), pumpFraction));
+                averaged.quality(), new Evidence(companion.flow(), companion.remark(), pumpFraction, litter));
         FlowResult result = new FlowResult(provenance, scenario, averaged.quality(), assessment,
                 setup.voxels().grid());
         Artwork artwork = artist.draw(result, averaged.statistics());
@@ -128,23 +137,6 @@ final class Run implements Callable<Integer> {
             out().println("Computing " + cost.sentence() + (doubt.oneGrid() ? "."
                     : ", and before that the same tank on cells of "
                     + Figures.cell(options.cellSizeM() * doubt.ratio()) + "."));
-        }
-    }
-
-    private RunOutcome simulate(Setup setup, Backend backend) {
-        return Retry.simulate(setup, tried -> attempt(tried, backend));
-    }
-
-    private RunOutcome attempt(Setup setup, Backend backend) {
-        Thread farewell = new Thread(() -> out().println("\nStopped. Nothing was written."));
-        Runtime.getRuntime().addShutdownHook(farewell);
-        ProgressBar bar = new ProgressBar(out());
-        try {
-            return Simulator.simulate(setup.discretisation(), setup.probes(), new RunLimits(mostWaterS), backend,
-                    Terminal.present() ? bar : Progress.SILENT);
-        } finally {
-            bar.clear();
-            Runtime.getRuntime().removeShutdownHook(farewell);
         }
     }
 

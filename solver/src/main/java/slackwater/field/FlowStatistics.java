@@ -15,16 +15,36 @@ import java.util.stream.Stream;
  * @param wallShear mean of the walls' shear stress rho u_tau^2, whatever its direction, where water touches glass, rock
  *     or sand, pascals; 0 elsewhere
  * @param rmsWallShear root of the mean of its square, pascals
+ * @param gustWallShear the shear stress that is passed 5 % of the time, pascals: gusts are what lifts
  */
 public record FlowStatistics(Grid grid, boolean[] fluid, float[] meanU, float[] meanV, float[] meanW,
                              float[] meanSpeed, float[] rmsSpeed, float[] standardErrorSpeed,
-                             float[] wallShear, float[] rmsWallShear) {
+                             float[] wallShear, float[] rmsWallShear, float[] gustWallShear) {
+    /** 1.645 standard deviations: the 95th percentile of a normal distribution. */
+    private static final double GUST_DEVIATIONS = 1.645;
+
     public FlowStatistics {
         int cells = grid.cells();
         Stream<float[]> arrays = Stream.of(meanU, meanV, meanW, meanSpeed, rmsSpeed, standardErrorSpeed, wallShear,
-                rmsWallShear);
+                rmsWallShear, gustWallShear);
         if (fluid.length != cells || arrays.anyMatch(array -> array.length != cells)) {
             throw new IllegalArgumentException("every array must hold one value for each of the " + cells + " cells");
         }
+    }
+
+    /** With gusts of the shear taken as its mean and 1.645 standard deviations, where they were not counted. */
+    public FlowStatistics(Grid grid, boolean[] fluid, float[] meanU, float[] meanV, float[] meanW, float[] meanSpeed,
+                          float[] rmsSpeed, float[] standardErrorSpeed, float[] wallShear, float[] rmsWallShear) {
+        this(grid, fluid, meanU, meanV, meanW, meanSpeed, rmsSpeed, standardErrorSpeed, wallShear, rmsWallShear,
+                gusts(wallShear, rmsWallShear));
+    }
+
+    private static float[] gusts(float[] mean, float[] rms) {
+        float[] gusts = new float[mean.length];
+        for (int cell = 0; cell < gusts.length; cell++) {
+            double variance = rms[cell] * rms[cell] - mean[cell] * mean[cell];
+            gusts[cell] = (float) (mean[cell] + GUST_DEVIATIONS * Math.sqrt(Math.max(0, variance)));
+        }
+        return gusts;
     }
 }

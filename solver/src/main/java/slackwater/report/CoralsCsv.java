@@ -1,11 +1,14 @@
 package slackwater.report;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import slackwater.analysis.CoralNeeds;
 import slackwater.analysis.CoralReading;
 import slackwater.analysis.Figures;
+import slackwater.detritus.Clearance;
 import slackwater.result.FlowResult;
 
 /** One line a coral as comma-separated values (RFC 4180), units in the header. */
@@ -13,7 +16,9 @@ public final class CoralsCsv {
     private static final String HEADER = "name,group,verdict,mean_speed_cm_per_s,range_95_from_cm_per_s,"
             + "range_95_to_cm_per_s,margin_95_cm_per_s,grid_doubt_cm_per_s,pump_doubt_cm_per_s,"
             + "standard_error_cm_per_s,rms_speed_cm_per_s,percentile_95_speed_cm_per_s,wanted_from_cm_per_s,"
-            + "wanted_to_cm_per_s,wanted_source,sentence,x_cm,y_cm,z_cm";
+            + "wanted_to_cm_per_s,wanted_source,sentence,x_cm,y_cm,z_cm,"
+            + "food_half_gone_s,food_gone_s,food_left_share,food_outcome,sand_half_gone_s,sand_gone_s,sand_left_share,"
+            + "sand_outcome";
     private static final String LINE_END = "\r\n";
 
     private CoralsCsv() {
@@ -27,7 +32,26 @@ public final class CoralsCsv {
     }
 
     private static String line(CoralReading reading) {
-        return Arrays.stream(new String[] {
+        List<String> cells = new ArrayList<>(reading(reading));
+        for (int n = 0; n < 2; n++) {
+            cells.addAll(n < reading.clearances().size() ? clearance(reading.clearances().get(n))
+                    : List.of("", "", "", ""));
+        }
+        return String.join(",", cells);
+    }
+
+    private static List<String> clearance(Clearance clearance) {
+        Clearance.Course likely = clearance.likely();
+        return List.of(seconds(likely.halfS()), seconds(likely.clearS()), Figures.decimal(likely.leftFraction(), 3),
+                text(clearance.outcome().name().toLowerCase(Locale.ROOT)));
+    }
+
+    private static String seconds(OptionalDouble timeS) {
+        return timeS.isPresent() ? Figures.decimal(timeS.getAsDouble(), 0) : "";
+    }
+
+    private static List<String> reading(CoralReading reading) {
+        return List.of(
             text(reading.coral().name()),
             text(CoralNeeds.nameOf(reading.coral().group())),
             text(reading.verdict().word().toLowerCase(Locale.ROOT)),
@@ -46,7 +70,7 @@ public final class CoralsCsv {
             text(reading.sentence()),
             centi(reading.coral().atM().x()),
             centi(reading.coral().atM().y()),
-            centi(reading.coral().atM().z())}).collect(Collectors.joining(","));
+            centi(reading.coral().atM().z()));
     }
 
     /** A number of SI units in hundredths: cm or cm/s. */

@@ -73,7 +73,10 @@ final class Findings {
         return "<p>" + Html.escape(sand.sentence()) + " The mean over the open sand is "
                 + Figures.cmPerS(sand.meanMPerS()) + " cm/s. "
                 + (sand.isWarning() ? Figures.percent(sand.warnedShareFraction())
-                + " of the open sand sees gusts above four fifths of that speed." : "") + "</p>\n"
+                + " of the open sand sees gusts above four fifths of that speed. " : "")
+                + "On the sand itself gusts drag with up to " + Figures.decimal(sand.shear().gustPa(), 2)
+                + " Pa, and it begins to move at " + Figures.decimal(sand.shear().thresholdPa(), 2) + " Pa: "
+                + Figures.percent(sand.shear().blownShareFraction()) + " of it is blown about.</p>\n"
                 + "<p class=\"source\">Read " + Figures.plain(sand.heightM() * 100) + " cm above the sand. Threshold:"
                 + " Soulsby &amp; Whitehouse 1997 for solid carbonate grains of 2830 kg/m\u00b3, carried up by the law"
                 + " of the wall; measured thresholds scatter 20 to 30 % about it, hence a warning from four fifths on."

@@ -23,6 +23,24 @@ final class ReportHtml {
 
     static String write(FlowResult result, FlowStatistics flow, Artwork artwork) {
         String title = Html.escape(result.scenario().name());
+        return head(result.scenario().name() + " - what the water does")
+                + "<h1>" + title + "</h1>\n"
+                + "<p class=\"soft\">What the water does in this tank, as computed. These are estimates: see"
+                + " \u201cHow far to trust this\u201d below.</p>\n"
+                + verdict(result.assessment())
+                + CoralTable.of(result)
+                + Views.of(artwork)
+                + Pictures.of(result.scenario(), flow, result.assessment().stillWater())
+                + DetritusSection.of(result, flow)
+                + Findings.of(result, flow)
+                + Trust.of(result)
+                + Cautions.html()
+                + Trust.provenance(result)
+                + "</body>\n</html>\n";
+    }
+
+    /** Everything up to the body's content. */
+    static String head(String title) {
         return """
                 <!DOCTYPE html>
                 <html lang="en-GB">
@@ -32,20 +50,8 @@ final class ReportHtml {
                 style-src 'unsafe-inline'">
                 <meta name="viewport" content="width=device-width, initial-scale=1">
                 """
-                + "<title>" + title + " - what the water does</title>\n"
-                + "<style>\n" + style() + "</style>\n</head>\n<body>\n"
-                + "<h1>" + title + "</h1>\n"
-                + "<p class=\"soft\">What the water does in this tank, as computed. These are estimates: see"
-                + " \u201cHow far to trust this\u201d below.</p>\n"
-                + verdict(result.assessment())
-                + CoralTable.of(result)
-                + Views.of(artwork)
-                + Pictures.of(result.scenario(), flow, result.assessment().stillWater())
-                + Findings.of(result, flow)
-                + Trust.of(result)
-                + Cautions.html()
-                + Trust.provenance(result)
-                + "</body>\n</html>\n";
+                + "<title>" + Html.escape(title) + "</title>\n"
+                + "<style>\n" + style() + "</style>\n</head>\n<body>\n";
     }
 
     private static String verdict(Assessment assessment) {

@@ -2,9 +2,11 @@ package slackwater.report;
 
 import java.util.Locale;
 import slackwater.analysis.Assessment;
+import slackwater.analysis.ClearanceWords;
 import slackwater.analysis.CoralNeeds;
 import slackwater.analysis.CoralReading;
 import slackwater.analysis.Figures;
+import slackwater.analysis.Leavings;
 import slackwater.analysis.SandBed;
 import slackwater.analysis.StillWater;
 import slackwater.result.FlowResult;
@@ -13,6 +15,7 @@ import slackwater.result.FlowResult;
 public final class TerminalTable {
     private static final int COLUMNS = 100;
     private static final int NAME_COLUMNS = 34;
+    private static final String CLEARED = "%-36s %-30s %s\n";
     private static final String ROW = "%-10s %-34s %-12s %21s %12s\n";
 
     private TerminalTable() {
@@ -27,6 +30,7 @@ public final class TerminalTable {
             assessment.corals().forEach(coral -> table.append(row(coral)));
             table.append('\n');
         }
+        table.append(clearances(assessment));
         table.append(wrapped(assessment.verdict().symbol() + " " + assessment.verdict().word() + ": "
                 + assessment.summary()));
         StillWater still = assessment.stillWater();
@@ -34,7 +38,27 @@ public final class TerminalTable {
                 + Figures.litres(still.surelyM3()) + " l, possibly " + Figures.litres(still.possiblyM3())
                 + " l; expected " + Figures.litres(still.expectedM3()) + " l."));
         assessment.sandBed().map(SandBed::sentence).ifPresent(sentence -> table.append(wrapped(sentence)));
+        assessment.leavings().ifPresent(leavings -> {
+            for (int n = 0; n < leavings.heaps().size(); n++) {
+                table.append(wrapped(Leavings.sentence(leavings.litter().fates().get(n), leavings.heaps().get(n))));
+            }
+        });
         return table.toString();
+    }
+
+    /** How long food and fine sand take to leave each coral; nothing where that was not tried. */
+    private static String clearances(Assessment assessment) {
+        StringBuilder table = new StringBuilder();
+        for (CoralReading coral : assessment.corals()) {
+            if (!coral.clearances().isEmpty()) {
+                table.append(String.format(Locale.ROOT, CLEARED,
+                        Html.shortened(printable(coral.coral().name()), NAME_COLUMNS),
+                        ClearanceWords.range(coral.clearances().get(0)),
+                        ClearanceWords.range(coral.clearances().get(1))));
+            }
+        }
+        return table.isEmpty() ? "" : String.format(Locale.ROOT, CLEARED, "Gone (if it clings half to twice)",
+                "food", "fine sand") + table + "\n";
     }
 
     private static String row(CoralReading coral) {
@@ -47,7 +71,7 @@ public final class TerminalTable {
         return String.format(Locale.ROOT, ROW, verdict, name, group, reading, wanted);
     }
 
-    private static String wrapped(String text) {
+    static String wrapped(String text) {
         StringBuilder lines = new StringBuilder();
         int column = 0;
         for (String word : printable(text).split(" ")) {
@@ -66,7 +90,7 @@ public final class TerminalTable {
     }
 
     /** Without characters that would steer the terminal. */
-    private static String printable(String text) {
+    static String printable(String text) {
         return text.replaceAll("\\p{Cntrl}|\\p{Cf}", "?");
     }
 }

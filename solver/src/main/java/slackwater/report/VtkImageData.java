@@ -7,6 +7,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.Map;
 import java.util.function.ObjIntConsumer;
 import slackwater.field.FlowStatistics;
 import slackwater.field.Grid;
@@ -28,6 +29,16 @@ public final class VtkImageData {
      * @param stillProbability that a cell's water stands still, 0..1, one value a cell
      */
     public static void write(FlowStatistics flow, float[] stillProbability, OutputStream stream) throws IOException {
+        write(flow, stillProbability, Map.of(), stream);
+    }
+
+    /**
+     * The same with more arrays.
+     *
+     * @param more by name, one value a cell
+     */
+    public static void write(FlowStatistics flow, float[] stillProbability, Map<String, float[]> more,
+                             OutputStream stream) throws IOException {
         OutputStream out = new BufferedOutputStream(stream);
         Grid grid = flow.grid();
         String extent = "0 " + grid.nx() + " 0 " + grid.ny() + " 0 " + grid.nz();
@@ -51,6 +62,10 @@ public final class VtkImageData {
                 (buffer, cell) -> buffer.putFloat(stillProbability[cell]));
         array(out, "fluid", "UInt8", 1, grid.cells(),
                 (buffer, cell) -> buffer.put((byte) (flow.fluid()[cell] ? 1 : 0)));
+        for (Map.Entry<String, float[]> one : more.entrySet()) {
+            array(out, one.getKey(), "Float32", 4, grid.cells(), (buffer, cell) ->
+                    buffer.putFloat(one.getValue()[cell]));
+        }
         text(out, "</CellData>\n</Piece>\n</ImageData>\n</VTKFile>\n");
         out.flush();
     }

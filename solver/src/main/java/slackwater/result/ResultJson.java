@@ -24,7 +24,7 @@ import slackwater.geometry.Vec3;
 /** A result as JSON (RFC 8259) for other programs; each key carries its unit. */
 public final class ResultJson {
     /** Counts up when a key changes its meaning or goes. */
-    static final int FORMAT = 2;
+    static final int FORMAT = 3;
     private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
     private static final double CM_PER_M = 100;
     private static final double LITRES_PER_M3 = 1000;
@@ -52,6 +52,7 @@ public final class ResultJson {
         number(root, "water_volume_l", assessment.waterVolumeM3() * LITRES_PER_M3);
         number(root, "turnover_pumps_per_h", assessment.turnover().pumpsPerHour());
         number(root, "turnover_return_per_h", assessment.turnover().returnPerHour());
+        assessment.leavings().ifPresent(leavings -> LitterJson.leavings(root.putObject("detritus"), leavings));
         confidence(root.putObject("confidence"), assessment.confidence());
         quality(root.putObject("run"), result.quality());
         grid(root.putObject("grid"), result.grid());
@@ -80,6 +81,7 @@ public final class ResultJson {
         number(node, "wanted_to_cm_per_s", reading.range().highMPerS() * CM_PER_M);
         node.put("wanted_source", reading.range().source());
         node.put("sentence", reading.sentence());
+        LitterJson.clearances(node.putArray("cleared_of"), reading.clearances());
     }
 
     private static void stillWater(ObjectNode node, StillWater still) {
@@ -115,6 +117,9 @@ public final class ResultJson {
         number(node, "gust_speed_cm_per_s", sand.gustMPerS() * CM_PER_M);
         number(node, "threshold_speed_cm_per_s", sand.thresholdMPerS() * CM_PER_M);
         number(node, "warned_share", sand.warnedShareFraction());
+        number(node, "gust_shear_pa", sand.shear().gustPa());
+        number(node, "threshold_shear_pa", sand.shear().thresholdPa());
+        number(node, "blown_share", sand.shear().blownShareFraction());
     }
 
     private static void bin(ObjectNode node, SpeedHistogram.Bin bin) {
@@ -171,7 +176,7 @@ public final class ResultJson {
         node.add(rounded(point.x() * CM_PER_M)).add(rounded(point.y() * CM_PER_M)).add(rounded(point.z() * CM_PER_M));
     }
 
-    private static void number(ObjectNode node, String key, double value) {
+    static void number(ObjectNode node, String key, double value) {
         if (Double.isFinite(value)) {
             node.put(key, rounded(value));
         } else {

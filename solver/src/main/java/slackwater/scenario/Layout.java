@@ -10,17 +10,20 @@ import slackwater.scenario.format.Shown;
 
 /** What stands in the tank, each thing with its place in the file. */
 record Layout(List<Placed<Rock>> rocks, List<Placed<Pump>> pumps, Optional<Placed<Return>> returnLine,
-              Optional<Placed<Overflow>> overflow, List<Placed<Coral>> corals) {
+              Optional<Placed<Overflow>> overflow, List<Placed<Coral>> corals,
+              List<Placed<Material>> materials) {
     Scenario scenario(String name, Tank tank) {
         return new Scenario(name, tank, Placed.things(rocks), Placed.things(pumps),
-                returnLine.map(Placed::thing), overflow.map(Placed::thing), Placed.things(corals));
+                returnLine.map(Placed::thing), overflow.map(Placed::thing), Placed.things(corals),
+                Placed.things(materials));
     }
 
-    /** Tells of two rocks, two pumps or two corals with one name, since a report could not hold them apart. */
+    /** Tells of two rocks, pumps, corals or materials with one name, since a report could not hold them apart. */
     void tellDoubledNames() {
         tellDoubled(rocks, RockTable.NAME, Rock::name);
         tellDoubled(pumps, PumpTable.NAME, Pump::name);
         tellDoubled(corals, CoralTable.NAME, Coral::name);
+        tellDoubled(materials, MaterialTable.NAME, Material::name);
     }
 
     private static <T> void tellDoubled(List<Placed<T>> things, Key key, Function<T, String> name) {

@@ -60,7 +60,7 @@ public final class ScenarioReader {
     private Optional<Scenario> scenario() {
         Entry whole = document.whole(ScenarioFormat.WHOLE);
         Optional<Placed<Tank>> tank = entries(TankTable.FORMAT, entry -> { }).stream().findFirst().map(TankTable::read);
-        Layout layout = new Layout(rocks(), pumps(), returnLine(), overflow(), corals());
+        Layout layout = new Layout(rocks(), pumps(), returnLine(), overflow(), corals(), materials());
         tank.filter(placed -> placed.entry().sound())
                 .ifPresent(placed -> new LayoutCheck(placed.thing(), layout).tell());
         layout.tellDoubledNames();
@@ -112,6 +112,11 @@ public final class ScenarioReader {
     private List<Placed<Coral>> corals() {
         return entries(CoralTable.FORMAT, CoralTable::check).stream()
                 .map(entry -> new Placed<>(CoralTable.read(entry, standardName("coral", entry)), entry)).toList();
+    }
+
+    private List<Placed<Material>> materials() {
+        return entries(MaterialTable.FORMAT, entry -> { }).stream()
+                .map(entry -> new Placed<>(MaterialTable.read(entry), entry)).toList();
     }
 
     /** "pump 2" for pump[2]. */

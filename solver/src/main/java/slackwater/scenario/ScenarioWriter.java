@@ -23,7 +23,8 @@ public final class ScenarioWriter {
                 scenario.pumps().stream().map(PumpTable::write).map(TableWriter::text),
                 scenario.returnLine().stream().map(ReturnTable::write).map(TableWriter::text),
                 scenario.overflow().stream().map(OverflowTable::write).map(TableWriter::text),
-                scenario.corals().stream().map(CoralTable::write).map(TableWriter::text))
+                scenario.corals().stream().map(CoralTable::write).map(TableWriter::text),
+                scenario.materials().stream().map(MaterialTable::write))
                 .flatMap(part -> part)
                 .collect(Collectors.joining());
     }

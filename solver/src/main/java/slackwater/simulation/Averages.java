@@ -8,6 +8,9 @@ import slackwater.units.LatticeUnits;
 
 /** Sums over the averaging window, in lattice units, one value a cell; allocates only at the start. */
 final class Averages {
+    /** A gust is what is passed this share of the time. */
+    private static final double GUST_SHARE = 0.05;
+
     private final Voxels voxels;
     private final float[] sumU;
     private final float[] sumV;
@@ -19,6 +22,7 @@ final class Averages {
     private final float[] sumBatchSquare;
     private final float[] sumStress;
     private final float[] sumStressSquare;
+    private final Gusts gusts;
     private int samples;
     private int batches;
     private int inBatch;
@@ -36,11 +40,12 @@ final class Averages {
         sumBatchSquare = new float[cells];
         sumStress = new float[cells];
         sumStressSquare = new float[cells];
+        gusts = new Gusts(cells);
     }
 
     /** Bytes for a tank of this many cells. */
     static long bytes(long cells) {
-        return cells * 10 * Float.BYTES;
+        return cells * 10 * Float.BYTES + Gusts.bytes(cells);
     }
 
     /** One sample: the water, and the shear stress of the walls. */
@@ -59,6 +64,7 @@ final class Averages {
             sumStress[n] += wallStress[n];
             sumStressSquare[n] += wallStress[n] * wallStress[n];
         }
+        gusts.add(wallStress);
         samples++;
         inBatch++;
     }
@@ -97,7 +103,8 @@ final class Averages {
         }
         return new FlowStatistics(voxels.grid(), voxels.fluid(), scaled(sumU, perSample), scaled(sumV, perSample),
                 scaled(sumW, perSample), speed, rms, error,
-                scaled(sumStress, (float) (units.stressPa() / samples)), rmsStress);
+                scaled(sumStress, (float) (units.stressPa() / samples)), rmsStress,
+                scaled(gusts.passed(GUST_SHARE), (float) units.stressPa()));
     }
 
     private static float[] scaled(float[] sum, float factor) {

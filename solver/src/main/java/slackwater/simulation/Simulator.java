@@ -29,7 +29,8 @@ public final class Simulator {
     private final Discretisation discretisation;
     private final TimePlan plan;
     private final RunLimits limits;
-    private final Progress progress;
+    private final Onlookers onlookers;
+    private final Snapshots snapshots;
     private final FlowSolver solver;
     private final Moments moments;
     private final float[] wallStress;
@@ -42,11 +43,12 @@ public final class Simulator {
     private Health last;
 
     private Simulator(Discretisation discretisation, List<Probe> watched, RunLimits limits, FlowSolver solver,
-                      Progress progress) {
+                      Onlookers onlookers) {
         this.discretisation = discretisation;
         this.plan = discretisation.plan();
         this.limits = limits;
-        this.progress = progress;
+        this.onlookers = onlookers;
+        this.snapshots = new Snapshots(discretisation);
         this.solver = solver;
         this.moments = new Moments(discretisation.problem().cells());
         this.wallStress = new float[moments.cells()];
@@ -58,14 +60,20 @@ public final class Simulator {
     /** Runs the water and returns what came of it. */
     public static RunOutcome simulate(Discretisation discretisation, List<Probe> probes, RunLimits limits,
                                       Backend backend, Progress progress) {
+        return simulate(discretisation, probes, limits, backend, Onlookers.of(progress));
+    }
+
+    /** The same before onlookers. */
+    public static RunOutcome simulate(Discretisation discretisation, List<Probe> probes, RunLimits limits,
+                                      Backend backend, Onlookers onlookers) {
         try (FlowSolver solver = backend.solver(discretisation.problem())) {
-            return new Simulator(discretisation, probes, limits, solver, progress).run();
+            return new Simulator(discretisation, probes, limits, solver, onlookers).run();
         }
     }
 
     /** Bytes that a run on this many cells needs beside the populations. */
     public static long bytes(long cells) {
-        return Averages.bytes(cells) + 5 * Float.BYTES * cells;
+        return Averages.bytes(cells) + 11 * Float.BYTES * cells;
     }
 
     /** Steps of the shortest and of the longest run that a plan allows. */
@@ -101,6 +109,7 @@ public final class Simulator {
                 solver.readWallStress(wallStress);
                 averages.add(moments, wallStress);
                 probes.forEach(probe -> probe.add(moments, discretisation.units().speedMPerS()));
+                show(averaged.size() * plan.batchS() + (sample + 1) * plan.sampleS());
             }
             report(sample + 1);
         }
@@ -109,6 +118,12 @@ public final class Simulator {
             averages.endBatch();
         }
         return true;
+    }
+
+    private void show(double timeS) {
+        if (onlookers.observer().wants(timeS)) {
+            onlookers.observer().see(snapshots.of(timeS, moments, wallStress));
+        }
     }
 
     /** Goes on to the next sample; false if the numbers ran away. */
@@ -129,7 +144,7 @@ public final class Simulator {
         double batches = spinUp.size() + averaged.size() + (double) samples / plan.samplesPerBatch();
         double ahead = spunUp() ? spinUp.size() + MOST_BATCHES : MOST_SPIN_UP + MOST_BATCHES;
         double share = Math.min(1, batches / Math.min(ahead, Math.max(batches, limits.mostWaterS() / plan.batchS())));
-        progress.at(share, solver.step() * plan.timeStepS(), wallS() * (1 - share) / share);
+        onlookers.progress().at(share, solver.step() * plan.timeStepS(), wallS() * (1 - share) / share);
     }
 
     private boolean mayGoOn() {

@@ -18,6 +18,10 @@ public enum Dimension {
     SHARE(Unit.PERCENT),
     /** Seconds. */
     TIME(Unit.SECOND),
+    /** Kilograms per cubic metre. */
+    DENSITY(Unit.KG_PER_M3),
+    /** Pascals. */
+    STRESS(Unit.PASCAL),
     /** A number with no unit. */
     PLAIN(Unit.NONE);
 

@@ -21,6 +21,8 @@ public enum Unit {
     DEGREE("deg", "degrees", Math.PI, 180),
     PERCENT("percent", "%", 1, 100),
     SECOND("s", "s", 1, 1),
+    KG_PER_M3("kg_per_m3", "kg/m3", 1, 1),
+    PASCAL("pa", "Pa", 1, 1),
     NONE("", "", 1, 1);
 
     private static final int DIGITS_OF_A_DOUBLE = 17;
@@ -47,7 +49,10 @@ public enum Unit {
         return symbol;
     }
 
-    /** The value in metres, cubic metres per second, metres per second, radians, seconds or as a fraction. */
+    /**
+     * The value in metres, cubic metres per second, metres per second, radians, seconds, kilograms per cubic metre,
+     * pascals or as a fraction.
+     */
     public double toSi(double value) {
         return value * numerator / denominator;
     }

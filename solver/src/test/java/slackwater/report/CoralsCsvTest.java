@@ -32,7 +32,7 @@ class CoralsCsvTest {
         for (int n = 0; n < records.size(); n++) {
             CSVRecord record = records.get(n);
             CoralReading reading = result.assessment().corals().get(n);
-            assertEquals(19, record.size());
+            assertEquals(27, record.size());
             assertEquals(reading.reading().meanMPerS() * 100, number(record, "mean_speed_cm_per_s"), 5.1e-4);
             assertEquals(reading.reading().p95MPerS() * 100, number(record, "percentile_95_speed_cm_per_s"), 5.1e-4);
             assertEquals(reading.interval().lowMPerS() * 100, number(record, "range_95_from_cm_per_s"), 5.1e-4);

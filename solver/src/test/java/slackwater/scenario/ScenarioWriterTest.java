@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -90,7 +91,14 @@ class ScenarioWriterTest {
                 new Vec3(length(random, inches, 150, 190), 0.5, 0.3), facing, length(random, inches, 2, 20),
                 random.nextBoolean() ? Optional.of(new SpeedRange(0.02, Unit.CM_PER_S.toSi(5 + random.nextInt(30)),
                         CoralTable.OWN_RANGE)) : Optional.empty());
-        return new Scenario("Random", TANK, rocks, pumps, line, weir, List.of(coral));
+        Material material = new Material("grit", Unit.MM.toSi(1 + random.nextInt(40) / 10.0),
+                1030 + random.nextInt(1800), perhaps(random, 0.01), perhaps(random, 0.02), perhaps(random, 0.04),
+                perhaps(random, 0.5), Unit.PERCENT.toSi(random.nextInt(101)));
+        return new Scenario("Random", TANK, rocks, pumps, line, weir, List.of(coral), List.of(material));
+    }
+
+    private static OptionalDouble perhaps(Random random, double value) {
+        return random.nextBoolean() ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
     private static Solid solid(Random random, boolean inches) {

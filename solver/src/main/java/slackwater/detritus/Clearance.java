@@ -1,0 +1,50 @@
+package slackwater.detritus;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * How fast a coral is cleared of what lies on it.
+ *
+ * @param coral its number in the scenario
+ * @param shearPa the water's shear stress on it, mean in time, pascals
+ * @param gustShearPa the stress that is passed 5 % of the time
+ * @param grain what was spread over it
+ * @param courses the same with grains that lift more easily, as they are, and less easily: what the thresholds' own
+ *     doubt, and that of the speeds, make of it
+ */
+public record Clearance(int coral, double shearPa, double gustShearPa, Grain grain, List<Course> courses) {
+    /** Multiples of the thresholds that are tried: a factor of two is what they, for food, are known to. */
+    static final List<Double> HOLDS = List.of(0.5, 1.0, 2.0);
+    /** For how long a coral is watched, seconds; what still lies there then stays. Common practice, no source. */
+    public static final double WATCHED_S = 300;
+    /** A coral counts as clear when this share has left. */
+    public static final double CLEAR = 0.95;
+
+    /**
+     * One try.
+     *
+     * @param hold multiple of the thresholds
+     * @param halfS time until half had left, seconds; empty if it had not at the end
+     * @param clearS time until 95 % had left
+     * @param leftFraction what was still on the coral at the end, 0..1
+     */
+    public record Course(double hold, OptionalDouble halfS, OptionalDouble clearS, double leftFraction) {
+    }
+
+    /** What the tries come to. */
+    public enum Outcome { CLEARS, UNSURE, STAYS }
+
+    /** CLEARS or STAYS only where every try says so; what stays is half or more. */
+    public Outcome outcome() {
+        if (courses.stream().allMatch(course -> course.clearS().isPresent())) {
+            return Outcome.CLEARS;
+        }
+        return courses.stream().allMatch(course -> course.halfS().isEmpty()) ? Outcome.STAYS : Outcome.UNSURE;
+    }
+
+    /** The try with the thresholds as they are. */
+    public Course likely() {
+        return courses.get(HOLDS.indexOf(1.0));
+    }
+}

@@ -1,0 +1,90 @@
+package slackwater.detritus;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import slackwater.detritus.Release.From;
+import slackwater.field.FlowRecord;
+import slackwater.scenario.Scenario;
+
+/** The standard tries of a run: food and sand on every coral, food all over the surface, waste anywhere. */
+public final class Trials {
+    private static final double COUNT_S = 1;
+    private static final int SCENES = 61;
+    private static final List<Double> SHOWN_S = IntStream.range(0, SCENES)
+            .mapToObj(n -> n * Clearance.WATCHED_S / (SCENES - 1)).toList();
+    private static final int ON_CORALS = 12_000;
+    private static final int MOST_A_PINCH = 100;
+    private static final int LEAST_A_PINCH = 20;
+    private static final int IN_TANK = 3000;
+    private static final List<String> ON_EACH = List.of(Grains.FOOD, Grains.SAND);
+
+    private final Scenario scenario;
+    private final FlowRecord record;
+    private final List<Release> releases = new ArrayList<>();
+    private final List<Drag.Stress> stresses = new ArrayList<>();
+
+    private Trials(Scenario scenario, FlowRecord record) {
+        this.scenario = scenario;
+        this.record = record;
+    }
+
+    /** Makes all tries at once. */
+    public static Litter make(Scenario scenario, FlowRecord record, Tracker.Chance chance) {
+        return new Trials(scenario, record).make(chance);
+    }
+
+    private Litter make(Tracker.Chance chance) {
+        int corals = scenario.corals().size();
+        int pinches = ON_EACH.size() * Clearance.HOLDS.size();
+        int pinch = corals == 0 ? 0 : Math.max(LEAST_A_PINCH, Math.min(MOST_A_PINCH, ON_CORALS / corals / pinches));
+        Ground ground = new Ground(scenario, record.grid(), record.fluid());
+        for (int coral = 0; coral < corals; coral++) {
+            stresses.add(Drag.over(ground.coral(coral), record));
+            for (String name : ON_EACH) {
+                Grain grain = Grains.named(name, scenario).orElseThrow();
+                for (double hold : Clearance.HOLDS) {
+                    releases.add(new Release(grain, new From.OnCoral(coral), pinch, hold));
+                }
+            }
+        }
+        releases.add(new Release(Grains.named(Grains.FOOD, scenario).orElseThrow(), new From.Surface(), IN_TANK, 1));
+        releases.add(new Release(Grains.named(Grains.WASTE, scenario).orElseThrow(), new From.Everywhere(), IN_TANK,
+                1));
+        Drift drift = Tracker.follow(scenario, record, releases,
+                new Schedule(Clearance.WATCHED_S, COUNT_S, SHOWN_S), chance);
+        List<Clearance> clearances = new ArrayList<>();
+        int first = corals * pinches;
+        for (int release = 0; release < first; release += Clearance.HOLDS.size()) {
+            clearances.add(clearance(drift, release));
+        }
+        Fates fates = new Fates(drift, record.grid(), corals);
+        return new Litter(List.copyOf(clearances),
+                List.of(fates.of(first, "fed all over the surface"), fates.of(first + 1, "let go anywhere")), drift,
+                record.loopS());
+    }
+
+    private Clearance clearance(Drift drift, int first) {
+        Release release = drift.releases().get(first);
+        int coral = ((From.OnCoral) release.from()).coral();
+        Drag.Stress stress = stresses.get(coral);
+        List<Clearance.Course> courses = IntStream.range(first, first + Clearance.HOLDS.size())
+                .mapToObj(n -> course(drift, n)).toList();
+        return new Clearance(coral, stress.meanPa(), stress.gustPa(), release.grain(), courses);
+    }
+
+    private static Clearance.Course course(Drift drift, int release) {
+        Census census = drift.census();
+        double grains = drift.releases().get(release).count();
+        return new Clearance.Course(drift.releases().get(release).hold(), first(census, release, 0.5 * grains),
+                first(census, release, (1 - Clearance.CLEAR) * grains),
+                census.onOwnCoral()[census.times() - 1][release] / grains);
+    }
+
+    /** When no more than so many were left; empty if never. */
+    private static OptionalDouble first(Census census, int release, double most) {
+        return IntStream.range(0, census.times()).filter(time -> census.onOwnCoral()[time][release] <= most)
+                .mapToDouble(time -> time * census.everyS()).findFirst();
+    }
+}
