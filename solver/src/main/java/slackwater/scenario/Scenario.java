@@ -6,4 +6,8 @@ import java.util.Optional;
 /** What was asked: a tank, what stands in it, what moves its water, and the corals to judge. All in SI units. */
 public record Scenario(String name, Tank tank, List<Rock> rocks, List<Pump> pumps, Optional<Return> returnLine,
                        Optional<Overflow> overflow, List<Coral> corals) {
+    /** The same tank with other pumps. */
+    public Scenario with(List<Pump> others) {
+        return new Scenario(name, tank, rocks, others, returnLine, overflow, corals);
+    }
 }

@@ -18,6 +18,8 @@ public enum Dimension {
     SHARE(Unit.PERCENT),
     /** Seconds. */
     TIME(Unit.SECOND),
+    /** Watts. */
+    POWER(Unit.WATT),
     /** A number with no unit. */
     PLAIN(Unit.NONE);
 

@@ -21,6 +21,7 @@ public enum Unit {
     DEGREE("deg", "degrees", Math.PI, 180),
     PERCENT("percent", "%", 1, 100),
     SECOND("s", "s", 1, 1),
+    WATT("w", "W", 1, 1),
     NONE("", "", 1, 1);
 
     private static final int DIGITS_OF_A_DOUBLE = 17;

@@ -1,0 +1,28 @@
+package slackwater.cli;
+
+/**
+ * The cells of a search.
+ *
+ * @param screenCellM edge of a cell while looking, metres
+ * @param cellSizeM edge of a cell for what is reported, metres
+ * @param pumpFraction how far the pumps may be off together, as a share
+ * @param seed of the pumps' turbulence
+ * @param threads to compute on
+ */
+record Fidelities(double screenCellM, double cellSizeM, double pumpFraction, long seed, int threads) {
+    static Fidelities of(SearchOptions search, GridOptions grid, double pumpFraction) {
+        return new Fidelities(search.screenCellM(), grid.cellSizeM(), pumpFraction, grid.seed(), grid.threads());
+    }
+
+    Fidelity screen(double factor) {
+        return Fidelity.quick(screenCellM, factor, seed);
+    }
+
+    Fidelity confirm() {
+        return Fidelity.full(cellSizeM, pumpFraction, seed);
+    }
+
+    Fidelity hold() {
+        return Fidelity.quick(cellSizeM * Stages.HOLD_RATIO, 1, seed);
+    }
+}
