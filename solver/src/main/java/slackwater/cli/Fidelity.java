@@ -20,8 +20,9 @@ record Fidelity(double cellSizeM, double turns, boolean companion, double factor
         return new Fidelity(cellSizeM, SHORT_TURNS, false, factor, 0, seed);
     }
 
-    static Fidelity full(double cellSizeM, double pumpFraction, long seed) {
-        return new Fidelity(cellSizeM, Double.POSITIVE_INFINITY, true, 1, pumpFraction, seed);
+    /** @param turns at most; infinite until the readings have settled */
+    static Fidelity full(double cellSizeM, double turns, double pumpFraction, long seed) {
+        return new Fidelity(cellSizeM, turns, true, 1, pumpFraction, seed);
     }
 
     /** All of it, for the key of a trial, with the program's version. */

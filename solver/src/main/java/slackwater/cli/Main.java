@@ -14,7 +14,7 @@ import slackwater.scenario.ScenarioFaults;
 /** The program: its sub-commands, and what the shell is told when something goes wrong. */
 @Command(name = "slackwater", mixinStandardHelpOptions = true, versionProvider = Version.class,
         description = "Tells a reef keeper what the water will do in the tank.",
-        subcommands = {Run.class, Place.class, Check.class, Bench.class, Schema.class,
+        subcommands = {Run.class, Place.class, Compare.class, WhatIf.class, Check.class, Bench.class, Schema.class,
             GenerateCompletion.class},
         footer = {"", "Examples:",
             "  slackwater check scenarios/terrace-120.toml",

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import slackwater.pump.catalogue.CatalogueReader;
 import slackwater.pump.catalogue.PumpModel;
@@ -54,6 +55,9 @@ final class SearchOptions {
                     + " --order weighted (default 10,8,2,2,0.5).")
     private List<Double> weights = List.of();
 
+    @Mixin
+    private TurnsOption turns;
+
     @Option(names = "--estimate", description = "Say what it would take, and stop.")
     private boolean estimate;
 
@@ -99,6 +103,10 @@ final class SearchOptions {
         }
         return new Objective(order, new Objective.Weights(weights.get(0), weights.get(1), weights.get(2),
                 weights.get(3), weights.get(4)));
+    }
+
+    TurnsOption turns() {
+        return turns;
     }
 
     boolean estimate() {

@@ -40,6 +40,13 @@ record Stages(Trials screen, Trials confirm, Trials hold, double factor) {
                 hold, factor);
     }
 
+    /** The stages with a factor that is known already. */
+    static Stages at(double factor, Fidelities fidelities, TrialLog log, Consumer<Trial> watcher) {
+        return new Stages(trials(Stage.SCREEN, fidelities.screen(factor), fidelities.threads(), log, watcher),
+                trials(Stage.CONFIRM, fidelities.confirm(), fidelities.threads(), log, watcher),
+                trials(Stage.HOLD, fidelities.hold(), fidelities.threads(), log, watcher), factor);
+    }
+
     private static Trials trials(Stage stage, Fidelity fidelity, int threads, TrialLog log, Consumer<Trial> watcher) {
         return new Trials(stage, fidelity.words(), new WaterTrial(fidelity, threads), log, watcher);
     }

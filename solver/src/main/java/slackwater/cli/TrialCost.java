@@ -10,7 +10,7 @@ import slackwater.simulation.Simulator;
 
 /** What one trial costs, from a short try of the solver on the very grid. */
 final class TrialCost {
-    private static final double TRY_S = 0.4;
+    private static final double TRY_S = 0.25;
     private static final int WARM_UP_STEPS = 60;
     private static final int WARM_UPS = 3;
     private static final int LONGEST_UNSEEN = 100;

@@ -66,6 +66,22 @@ public record Sturdiness(List<Check> checks) {
         return new Sturdiness(List.copyOf(checks));
     }
 
+    /**
+     * What is lost when one pump stops, one check a pump.
+     *
+     * @param confirmed the finding of the layout as it is
+     * @param runs runs the trials
+     */
+    public static List<Check> outages(Scenario scenario, Finding confirmed, Trials runs) {
+        Outcome asIs = runs.of(scenario).outcome();
+        List<Check> checks = new ArrayList<>();
+        for (Pump pump : scenario.pumps()) {
+            checks.add(new Check("'" + pump.name() + "' stops", true,
+                    fallen(confirmed, asIs, runs.of(Mishap.stopped(scenario, pump)).outcome())));
+        }
+        return List.copyOf(checks);
+    }
+
     /** How many runs it takes for a layout. */
     public static int runs(Scenario scenario) {
         return scalesWithPumps(scenario) ? 5 : 6;

@@ -130,7 +130,8 @@ class EndToEndTest {
 
     @Test
     void everyCommandHelps() {
-        for (String command : List.of("run", "check", "bench", "schema", "generate-completion")) {
+        for (String command : List.of("run", "place", "compare", "what-if", "check", "bench", "schema",
+                "generate-completion")) {
             Shell help = Shell.run(command, "--help");
             assertEquals(ExitCode.DONE, help.code());
             assertTrue(help.out().contains("Usage: slackwater " + command), help.out());
