@@ -27,7 +27,8 @@ record Fidelity(double cellSizeM, double turns, boolean companion, double factor
 
     /** All of it, for the key of a trial, with the program's version. */
     String words() {
-        return String.format(Locale.ROOT, "%s %s %s %s %s %s %d", Version.number(), cellSizeM, turns, companion, factor,
+        return String.format(Locale.ROOT, "version %s, cells of %s m, at most %s turns, %s companion, speeds times %s,"
+                + " pumps off by %s, seed %d", Version.number(), cellSizeM, turns, companion ? "with" : "no", factor,
                 pumpFraction, seed);
     }
 }

@@ -13,10 +13,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slackwater.pump.catalogue.PumpModel;
+import slackwater.report.LayoutPicture;
 import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioFaults;
 import slackwater.scenario.ScenarioReader;
 import slackwater.scenario.ScenarioWriter;
+import slackwater.search.CoralFinding;
 import slackwater.search.Placing;
 import slackwater.search.Proposal;
 import slackwater.search.Search;
@@ -28,7 +30,7 @@ import slackwater.search.TrialLog;
         description = "Looks where to put the pumps of a tank, how to aim them and how far to turn them up.",
         footer = {"", "Looks on large cells, confirms the best few on fine ones, and reports only those.",
             "Stopped or killed, it goes on where it was when it is started again with the same --out.",
-            "Writes best.toml, placing.txt and trials.jsonl.",
+            "Writes best.toml, layout.svg, placing.txt and trials.jsonl.",
             "Exit codes: 0 every coral is in range, 10 one is not, 2 bad input, 3 nothing could be confirmed.",
             "", "Examples:", "  slackwater place scenarios/terrace-120.toml --estimate",
             "  slackwater place scenarios/terrace-120.toml --budget 100",
@@ -112,11 +114,15 @@ final class Place implements Callable<Integer> {
     private void write(Path folder, Scenario scenario, Placing placing, List<String> text) throws IOException {
         Files.write(folder.resolve("placing.txt"), text);
         if (placing.best().isPresent()) {
-            Scenario best = scenario.with(placing.best().get().confirmed().trial().pumps());
+            Proposal proposal = placing.best().get();
+            Scenario best = scenario.with(proposal.confirmed().trial().pumps());
+            Files.writeString(folder.resolve("layout.svg"), LayoutPicture.of(best,
+                    proposal.isStart() ? List.of() : scenario.pumps(), proposal.confirmed().finding().corals().stream()
+                            .map(CoralFinding::verdict).toList()));
             Files.writeString(folder.resolve("best.toml"), "# The best layout found; see placing.txt. Scanned rock is"
                     + " looked for beside this file.\n" + ScenarioWriter.write(best));
         }
-        out().println("Written to " + folder + ": placing.txt, best.toml, trials.jsonl");
+        out().println("Written to " + folder + ": placing.txt, best.toml, layout.svg, trials.jsonl");
     }
 
     private static int code(Placing placing) {

@@ -26,7 +26,8 @@ final class TrialJson {
 
     static String line(Trial trial) {
         ObjectNode node = JSON.createObjectNode();
-        node.put("key", trial.key()).put("stage", trial.stage().word()).put("wall_s", trial.wallS());
+        node.put("key", trial.key()).put("stage", trial.stage().word()).put("way", trial.way())
+                .put("wall_s", trial.wallS());
         ArrayNode pumps = node.putArray("pumps");
         trial.pumps().forEach(pump -> write(pump, pumps.addObject()));
         if (trial.outcome() instanceof Outcome.Failed failed) {
@@ -48,7 +49,7 @@ final class TrialJson {
             Outcome outcome = node.has("failed") ? new Outcome.Failed(node.required("failed").asText())
                     : new Outcome.Read(finding(node.required("found")));
             return Optional.of(new Trial(node.required("key").asText(),
-                    Stage.meant(node.required("stage").asText()),
+                    Stage.meant(node.required("stage").asText()), node.required("way").asText(),
                     all(node.required("pumps")).map(TrialJson::pump).toList(), outcome,
                     node.required("wall_s").asDouble()));
         } catch (JsonProcessingException | IllegalArgumentException torn) {

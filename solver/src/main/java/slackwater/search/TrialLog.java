@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,13 +33,14 @@ public final class TrialLog implements AutoCloseable {
     /**
      * Opens a log to go on with, or begins one.
      *
-     * @throws IOException if it cannot be read or written
+     * @throws IOException if it cannot be read or written, or another search is writing to it
      */
     public static TrialLog open(Path path) throws IOException {
         FileChannel file = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.READ,
                 StandardOpenOption.WRITE);
         TrialLog log = new TrialLog(file);
         try {
+            requireAlone(file);
             byte[] bytes = Files.readAllBytes(path);
             int whole = bytes.length;
             while (whole > 0 && bytes[whole - 1] != '\n') {
@@ -51,6 +54,18 @@ public final class TrialLog implements AutoCloseable {
         } catch (IOException | RuntimeException unreadable) {
             file.close();
             throw unreadable;
+        }
+    }
+
+    private static void requireAlone(FileChannel file) throws IOException {
+        Optional<FileLock> lock;
+        try {
+            lock = Optional.ofNullable(file.tryLock());
+        } catch (OverlappingFileLockException taken) {
+            lock = Optional.empty();
+        }
+        if (lock.isEmpty()) {
+            throw new IOException("another search is writing to it");
         }
     }
 

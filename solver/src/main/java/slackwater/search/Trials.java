@@ -43,7 +43,7 @@ public final class Trials {
         }
         long startNs = System.nanoTime();
         Outcome outcome = function.apply(scenario);
-        Trial trial = new Trial(key, stage, scenario.pumps(), outcome, (System.nanoTime() - startNs) * 1e-9);
+        Trial trial = new Trial(key, stage, way, scenario.pumps(), outcome, (System.nanoTime() - startNs) * 1e-9);
         log.add(trial);
         watcher.accept(trial);
         return trial;

@@ -27,8 +27,8 @@ class OfferTest {
         for (int n = 0; n < 4; n++) {
             corals.add(new CoralFinding("c" + n, n < inRange ? 0.1 : 0.01, 0, 1, 0.05, 0.5, Verdict.MARGINAL));
         }
-        Trial trial = new Trial(set.label(), Stage.CONFIRM, List.of(), new Outcome.Read(new Finding(corals, 0, 0, 0, "",
-                0, true)), 1);
+        Trial trial = new Trial(set.label(), Stage.CONFIRM, "", List.of(),
+                new Outcome.Read(new Finding(corals, 0, 0, 0, "", 0, true)), 1);
         return new Offer(set, Optional.of(new Proposal(new Ranked(trial, 0), Optional.of(new Sturdiness(List.of())),
                 false)), List.of(), Optional.empty(), true, Optional.empty());
     }

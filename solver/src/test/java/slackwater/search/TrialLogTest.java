@@ -46,7 +46,7 @@ class TrialLogTest {
             Outcome outcome = random.nextBoolean() ? new Outcome.Failed("ran away\nat x")
                     : new Outcome.Read(new Finding(List.of(coral), random.nextDouble(), random.nextDouble(),
                             random.nextDouble(), "low on the left", random.nextDouble(), random.nextBoolean()));
-            Trial trial = new Trial("abc", Stage.values()[random.nextInt(3)], List.of(pump), outcome,
+            Trial trial = new Trial("abc", Stage.values()[random.nextInt(3)], "3 cm", List.of(pump), outcome,
                     random.nextDouble());
             assertEquals(trial, TrialJson.trial(TrialJson.line(trial)).orElseThrow());
             assertEquals(1, TrialJson.line(trial).lines().count());
@@ -111,6 +111,15 @@ class TrialLogTest {
     }
 
     @Test
+    void twoSearchesDoNotWriteToOneLog() throws IOException {
+        Path path = folder.resolve("log");
+        TrialLog log = TrialLog.open(path);
+        assertTrue(assertThrows(IOException.class, () -> TrialLog.open(path)).getMessage().contains("another search"));
+        log.close();
+        TrialLog.open(path).close();
+    }
+
+    @Test
     void rubbishInALogIsPassedOver() throws IOException {
         Path path = folder.resolve("log");
         Files.writeString(path, "\n{}\nnot json\n{\"key\":\"a\",\"stage\":\"nonsense\"}\n");
@@ -144,7 +153,7 @@ class TrialLogTest {
 
     private static List<Trial> untimed(Path path) throws IOException {
         try (TrialLog log = TrialLog.open(path)) {
-            return log.trials().stream().map(trial -> new Trial(trial.key(), trial.stage(), trial.pumps(),
+            return log.trials().stream().map(trial -> new Trial(trial.key(), trial.stage(), trial.way(), trial.pumps(),
                     trial.outcome(), 0)).toList();
         }
     }
