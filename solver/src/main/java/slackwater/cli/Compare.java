@@ -20,7 +20,6 @@ import slackwater.scenario.ScenarioReader;
 import slackwater.search.Front;
 import slackwater.search.Offer;
 import slackwater.search.PumpSet;
-import slackwater.search.TrialLog;
 
 /** Finds out which pumps to buy. */
 @Command(name = "compare", mixinStandardHelpOptions = true, sortOptions = false,
@@ -105,11 +104,11 @@ final class Compare implements Callable<Integer> {
     private int run(Comparison comparison, List<PumpSet> sets, Shard part) throws IOException {
         Path folder = search.directory(file, "compare");
         List<Offer> offers;
-        try (TrialLog log = LogFile.open(folder.resolve(part.logName()))) {
+        try (LogFile log = LogFile.open(folder.resolve(part.logName()), out())) {
             for (Path other : logs) {
-                say("  %d trials read from %s", LogFile.merge(log, other), other.getFileName());
+                say("  %d trials read from %s", log.merge(other), other.getFileName());
             }
-            offers = comparison.run(sets, log, out());
+            offers = comparison.run(sets, log.log(), out());
         }
         if (part.isPart()) {
             say("Part %d of %d is done: %s. When all parts are, run without --shard, with --merge and the logs.",

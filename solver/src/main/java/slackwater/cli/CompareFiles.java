@@ -1,7 +1,5 @@
 package slackwater.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,9 +14,9 @@ final class CompareFiles {
     private CompareFiles() {
     }
 
-    static void write(Path folder, Scenario scenario, List<Offer> offers, List<String> text) throws IOException {
-        Files.write(folder.resolve("compare.txt"), text);
-        Files.write(folder.resolve("compare.csv"), CompareText.csv(offers));
+    static void write(Path folder, Scenario scenario, List<Offer> offers, List<String> text) {
+        OutFile.write(folder.resolve("compare.txt"), text);
+        OutFile.write(folder.resolve("compare.csv"), CompareText.csv(offers));
         List<Offer> front = Front.of(offers);
         List<ParetoPicture.Mark> marks = new ArrayList<>();
         for (int n = 0; n < offers.size(); n++) {
@@ -28,11 +26,11 @@ final class CompareFiles {
                         offer.inRange(), offer.kept(), front.contains(offer)));
             }
             if (offer.proposal().isPresent() && !offer.set().models().isEmpty()) {
-                Files.writeString(folder.resolve("set-" + n + ".toml"), "# " + offer.set().label()
+                OutFile.write(folder.resolve("set-" + n + ".toml"), "# " + offer.set().label()
                         + ": the best layout found. Scanned rock is looked for beside this file.\n" + ScenarioWriter
                         .write(scenario.with(offer.proposal().get().confirmed().trial().pumps())));
             }
         }
-        Files.writeString(folder.resolve("pareto.svg"), ParetoPicture.of(marks, scenario.corals().size()));
+        OutFile.write(folder.resolve("pareto.svg"), ParetoPicture.of(marks, scenario.corals().size()));
     }
 }

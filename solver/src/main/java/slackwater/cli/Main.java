@@ -10,6 +10,7 @@ import picocli.CommandLine.Spec;
 import slackwater.field.UnfitGrid;
 import slackwater.report.NotWrittenException;
 import slackwater.scenario.ScenarioFaults;
+import slackwater.search.LogNotWritten;
 
 /** The program: its sub-commands, and what the shell is told when something goes wrong. */
 @Command(name = "slackwater", mixinStandardHelpOptions = true, versionProvider = Version.class,
@@ -58,7 +59,7 @@ public final class Main implements Runnable {
 
     private static int failed(Exception thrown, PrintWriter err) {
         if (thrown instanceof ScenarioFaults || thrown instanceof BadInput || thrown instanceof UnfitGrid
-                || thrown instanceof NotWrittenException) {
+                || thrown instanceof NotWrittenException || thrown instanceof LogNotWritten) {
             err.println(thrown.getMessage());
             return ExitCode.BAD_INPUT;
         }

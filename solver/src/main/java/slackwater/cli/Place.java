@@ -2,7 +2,6 @@ package slackwater.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -23,7 +22,6 @@ import slackwater.search.Placing;
 import slackwater.search.Proposal;
 import slackwater.search.Search;
 import slackwater.search.Task;
-import slackwater.search.TrialLog;
 
 /** Looks for the best places of given pumps. */
 @Command(name = "place", mixinStandardHelpOptions = true, sortOptions = false,
@@ -89,12 +87,12 @@ final class Place implements Callable<Integer> {
 
     private int run(Search plan, Shard part, Fidelities fidelities, Estimate estimate) throws IOException {
         Path folder = search.directory(file, "place");
-        try (TrialLog log = LogFile.open(folder.resolve(part.logName()))) {
+        try (LogFile log = LogFile.open(folder.resolve(part.logName()), out())) {
             for (Path other : logs) {
-                out().println("  " + LogFile.merge(log, other) + " trials read from " + other.getFileName());
+                out().println("  " + log.merge(other) + " trials read from " + other.getFileName());
             }
             TrialLine line = new TrialLine(out(), estimate.screenings() + 1, estimate.afterwardsS());
-            Stages stages = Stages.of(plan.task().scenario(), fidelities, true, log, line);
+            Stages stages = Stages.of(plan.task().scenario(), fidelities, true, log.log(), line);
             if (part.isPart()) {
                 int made = plan.island(part.number(), stages.screen()).size();
                 out().println("Part " + part.number() + " of " + part.of() + " is done: " + made + " trials in "
@@ -111,15 +109,15 @@ final class Place implements Callable<Integer> {
         }
     }
 
-    private void write(Path folder, Scenario scenario, Placing placing, List<String> text) throws IOException {
-        Files.write(folder.resolve("placing.txt"), text);
+    private void write(Path folder, Scenario scenario, Placing placing, List<String> text) {
+        OutFile.write(folder.resolve("placing.txt"), text);
         if (placing.best().isPresent()) {
             Proposal proposal = placing.best().get();
             Scenario best = scenario.with(proposal.confirmed().trial().pumps());
-            Files.writeString(folder.resolve("layout.svg"), LayoutPicture.of(best,
+            OutFile.write(folder.resolve("layout.svg"), LayoutPicture.of(best,
                     proposal.isStart() ? List.of() : scenario.pumps(), proposal.confirmed().finding().corals().stream()
                             .map(CoralFinding::verdict).toList()));
-            Files.writeString(folder.resolve("best.toml"), "# The best layout found; see placing.txt. Scanned rock is"
+            OutFile.write(folder.resolve("best.toml"), "# The best layout found; see placing.txt. Scanned rock is"
                     + " looked for beside this file.\n" + ScenarioWriter.write(best));
         }
         out().println("Written to " + folder + ": placing.txt, best.toml, layout.svg, trials.jsonl");

@@ -2,7 +2,6 @@ package slackwater.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +24,6 @@ import slackwater.search.Mishap;
 import slackwater.search.Outcome;
 import slackwater.search.Stage;
 import slackwater.search.Trial;
-import slackwater.search.TrialLog;
 import slackwater.search.Trials;
 
 /** What becomes of a tank when something fails or grows. */
@@ -94,9 +92,9 @@ final class WhatIf implements Callable<Integer> {
     private int run(Scenario scenario, List<Mishap> mishaps, Fidelity fidelity, Growth growth) throws IOException {
         Path folder = directory == null ? Path.of("out", Names.of(file) + "-what-if") : directory;
         List<Outcome> outcomes = new ArrayList<>();
-        try (TrialLog log = LogFile.open(folder.resolve("trials.jsonl"))) {
-            Trials trials = new Trials(Stage.CONFIRM, fidelity.words(), new WaterTrial(fidelity, grid.threads()), log,
-                    trial -> { });
+        try (LogFile log = LogFile.open(folder.resolve("trials.jsonl"), out())) {
+            Trials trials = new Trials(Stage.CONFIRM, fidelity.words(), new WaterTrial(fidelity, grid.threads()),
+                    log.log(), trial -> { });
             for (Mishap mishap : mishaps) {
                 Trial trial = trials.of(mishap.scenario());
                 outcomes.add(trial.outcome());
@@ -112,8 +110,8 @@ final class WhatIf implements Callable<Integer> {
         List<String> text = WhatIfText.of(scenario, corals, growth, grid.cellSizeM());
         out().println();
         text.forEach(out()::println);
-        Files.write(folder.resolve("what-if.txt"), text);
-        Files.write(folder.resolve("what-if.csv"), WhatIfText.csv(corals));
+        OutFile.write(folder.resolve("what-if.txt"), text);
+        OutFile.write(folder.resolve("what-if.csv"), WhatIfText.csv(corals));
         out().println("Written to " + folder + ": what-if.txt, what-if.csv, trials.jsonl");
         return ExitCode.DONE;
     }

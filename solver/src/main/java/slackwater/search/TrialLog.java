@@ -1,8 +1,8 @@
 package slackwater.search;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
@@ -41,7 +41,7 @@ public final class TrialLog implements AutoCloseable {
         TrialLog log = new TrialLog(file);
         try {
             requireAlone(file);
-            byte[] bytes = Files.readAllBytes(path);
+            byte[] bytes = all(file);
             int whole = bytes.length;
             while (whole > 0 && bytes[whole - 1] != '\n') {
                 whole--;
@@ -55,6 +55,12 @@ public final class TrialLog implements AutoCloseable {
             file.close();
             throw unreadable;
         }
+    }
+
+    /** Read through the channel that holds the lock: on some systems nobody else may. */
+    private static byte[] all(FileChannel file) throws IOException {
+        file.position(0);
+        return Channels.newInputStream(file).readAllBytes();
     }
 
     private static void requireAlone(FileChannel file) throws IOException {
@@ -98,7 +104,7 @@ public final class TrialLog implements AutoCloseable {
     /**
      * Adds a trial and waits until it is on the disk.
      *
-     * @throws UncheckedIOException if the disk does not take it
+     * @throws LogNotWritten if the disk does not take it
      */
     public void add(Trial trial) {
         ByteBuffer line = ByteBuffer.wrap((TrialJson.line(trial) + "\n").getBytes(StandardCharsets.UTF_8));
@@ -108,7 +114,7 @@ public final class TrialLog implements AutoCloseable {
             }
             file.force(false);
         } catch (IOException full) {
-            throw new UncheckedIOException(full);
+            throw new LogNotWritten(full);
         }
         keep(trial);
     }

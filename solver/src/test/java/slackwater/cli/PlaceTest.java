@@ -56,6 +56,20 @@ class PlaceTest {
     }
 
     @Test
+    void partsAreMergedWithoutComputingAnew() throws Exception {
+        Path out = folder.resolve("parts");
+        for (String part : List.of("1/2", "2/2")) {
+            Shell shell = nano("place", out, "--budget", "4", "--shard", part);
+            assertEquals(ExitCode.DONE, shell.code(), shell.err());
+        }
+        String logs = out.resolve("trials-1-of-2.jsonl") + "," + out.resolve("trials-2-of-2.jsonl");
+        Shell merged = nano("place", out, "--budget", "4", "--parts", "2", "--confirm", "1", "--merge", logs);
+        assertTrue(merged.code() == ExitCode.DONE || merged.code() == ExitCode.VERDICT_FAIL, merged.err());
+        assertFalse(merged.out().contains("trial 1 of"), "every trial on large cells was known: " + merged.out());
+        assertTrue(Files.readString(out.resolve("placing.txt")).startsWith("Looked at 4 layouts"));
+    }
+
+    @Test
     void comparesSetsAndSaysWhatIsEnough() throws Exception {
         Path out = folder.resolve("compare");
         Shell compare = nano("compare", out, "--pumps", "small-nozzle", "--count", "1", "--budget", "2");
