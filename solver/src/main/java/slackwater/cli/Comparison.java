@@ -79,7 +79,7 @@ final class Comparison {
     /** An offer for no pumps at all, then one a set, in their order. */
     List<Offer> run(List<PumpSet> sets, TrialLog log, PrintWriter out) {
         List<Offer> offers = new ArrayList<>();
-        Stages stages = Stages.of(scenario, fidelities, true, log, trial -> { });
+        Stages stages = Stages.of(scenario, fidelities, log, trial -> { });
         out.println("Without circulation pumps");
         offers.add(withoutPumps(stages));
         for (int n = 0; n < sets.size(); n++) {
@@ -93,7 +93,7 @@ final class Comparison {
     /** What the return does alone, or nothing at all: what every purchase is to be measured against. */
     private Offer withoutPumps(Stages stages) {
         Scenario bare = scenario.with(List.of());
-        Ranked ranked = new Ranked(stages.confirm().of(bare), 0);
+        Ranked ranked = new Ranked(stages.runs().confirm().of(bare), 0);
         Optional<Proposal> proposal = ranked.isRead()
                 ? Optional.of(new Proposal(ranked, Optional.of(new Sturdiness(List.of())), false)) : Optional.empty();
         return new Offer(new PumpSet(List.of()), proposal, List.of(), Optional.of(Energy.of(0, wishes)), true,
@@ -101,10 +101,10 @@ final class Comparison {
     }
 
     private Offer offer(PumpSet set, Stages anchored, TrialLine line, TrialLog log) {
-        Stages stages = Stages.at(anchored.factor(), fidelities, log, line);
+        Stages stages = anchored.watched(fidelities, log, line);
         Task task = task(set);
-        Placing placing = Placing.of(new Search(task, effort.budget(), 1, fidelities.seed()), stages.screen(),
-                stages.confirm(), stages.hold(), effort.few());
+        Placing placing = Placing.of(new Search(task, effort.budget(), 1, fidelities.seed()), stages.runs(),
+                effort.few());
         if (placing.best().isEmpty()) {
             return new Offer(set, Optional.empty(), List.of(), Optional.empty(), true, Optional.empty());
         }
@@ -112,7 +112,8 @@ final class Comparison {
         List<Pump> pumps = best.confirmed().trial().pumps();
         Scenario layout = scenario.with(pumps);
         OptionalDouble watts = Energy.powerW(task.pieces(), pumps);
-        return new Offer(set, placing.best(), Sturdiness.outages(layout, best.confirmed().finding(), stages.hold()),
+        return new Offer(set, placing.best(), Sturdiness.outages(layout, best.confirmed().finding(),
+                stages.runs().hold()),
                 watts.isEmpty() ? Optional.empty() : Optional.of(Energy.of(watts.getAsDouble(), wishes)),
                 Energy.isQuiet(task.pieces(), pumps), Optional.of(Spare.of(layout, best.confirmed().finding())));
     }

@@ -3,6 +3,7 @@ package slackwater.cli;
 import java.util.Locale;
 import slackwater.analysis.Figures;
 import slackwater.scenario.Scenario;
+import slackwater.search.Placing;
 import slackwater.search.Sturdiness;
 import slackwater.search.Task;
 
@@ -31,9 +32,9 @@ record Estimate(int screenings, double screenS, int confirmations, double confir
         int threads = fidelities.threads();
         TrialCost.warmUp(tried, fidelities.screen(1), threads);
         double confirmS = TrialCost.seconds(tried, fidelities.confirm(), threads);
-        double holdS = few == 0 ? 0 : TrialCost.seconds(tried, fidelities.hold(), threads);
+        double holdS = few == 0 ? 0 : TrialCost.seconds(tried, fidelities.sift(1), threads);
         return new Estimate(screenings, TrialCost.seconds(tried, fidelities.screen(1), threads), few + 1, confirmS,
-                few == 0 ? 0 : TRIED * Sturdiness.runs(tried), holdS, fidelities);
+                few == 0 ? 0 : TRIED * Sturdiness.runs(tried) + few * Placing.SIFTED_PER_CONFIRMED, holdS, fidelities);
     }
 
     /** What comes after the trials on large cells, seconds. */
@@ -46,12 +47,12 @@ record Estimate(int screenings, double screenS, int confirmations, double confir
     }
 
     String sentence() {
+        String after = holds == 0 ? "" : String.format(Locale.ROOT, ", some %d runs on cells of %s (%s each) for a"
+                + " second look and for what holds", holds, Figures.cell(fidelities.siftCellM()), each(holdS));
         return String.format(Locale.ROOT, "About %s in all: %d trials on cells of %s (%s each, %s an hour on %d"
-                + " threads), %d layouts on cells of %s (%s each)%s.", Cost.time(totalS()), screenings,
-                Figures.cell(fidelities.screenCellM()), each(screenS), perHour(), fidelities.threads(), confirmations,
-                Figures.cell(fidelities.cellSizeM()), each(confirmS), holds == 0 ? ""
-                        : String.format(Locale.ROOT, ", some %d runs on cells of %s (%s each) to see what holds", holds,
-                                Figures.cell(fidelities.cellSizeM() * Stages.HOLD_RATIO), each(holdS)));
+                + " threads)%s, %d layouts on cells of %s (%s each).", Cost.time(totalS()), screenings,
+                Figures.cell(fidelities.screenCellM()), each(screenS), perHour(), fidelities.threads(), after,
+                confirmations, Figures.cell(fidelities.cellSizeM()), each(confirmS));
     }
 
     private String perHour() {

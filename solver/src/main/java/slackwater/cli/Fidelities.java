@@ -16,6 +16,11 @@ record Fidelities(double screenCellM, double cellSizeM, double turns, double pum
                 grid.seed(), grid.threads());
     }
 
+    /** Edge of a cell for the second look and for what holds: half-way between the others in ratio, in whole mm. */
+    double siftCellM() {
+        return screenCellM <= cellSizeM ? cellSizeM : Math.round(1000 * Math.sqrt(screenCellM * cellSizeM)) / 1000.0;
+    }
+
     Fidelity screen(double factor) {
         return Fidelity.quick(screenCellM, factor, seed);
     }
@@ -24,7 +29,7 @@ record Fidelities(double screenCellM, double cellSizeM, double turns, double pum
         return Fidelity.full(cellSizeM, turns, pumpFraction, seed);
     }
 
-    Fidelity hold() {
-        return Fidelity.quick(cellSizeM * Stages.HOLD_RATIO, 1, seed);
+    Fidelity sift(double factor) {
+        return Fidelity.quick(siftCellM(), factor, seed);
     }
 }

@@ -92,16 +92,16 @@ final class Place implements Callable<Integer> {
                 out().println("  " + log.merge(other) + " trials read from " + other.getFileName());
             }
             TrialLine line = new TrialLine(out(), estimate.screenings() + 1, estimate.afterwardsS());
-            Stages stages = Stages.of(plan.task().scenario(), fidelities, true, log.log(), line);
+            Stages stages = Stages.of(plan.task().scenario(), fidelities, log.log(), line);
             if (part.isPart()) {
-                int made = plan.island(part.number(), stages.screen()).size();
+                int made = plan.island(part.number(), stages.runs().screen()).size();
                 out().println("Part " + part.number() + " of " + part.of() + " is done: " + made + " trials in "
                         + folder.resolve(part.logName()) + ". When all parts are, put them together with --parts "
                         + part.of() + " --merge and the logs.");
                 return ExitCode.DONE;
             }
-            Placing placing = Placing.of(plan, stages.screen(), stages.confirm(), stages.hold(), few());
-            List<String> text = PlacingText.of(plan.task(), placing, fidelities, stages.factor());
+            Placing placing = Placing.of(plan, stages.runs(), few());
+            List<String> text = PlacingText.of(plan.task(), placing, fidelities, stages);
             out().println();
             text.forEach(out()::println);
             write(folder, plan.task().scenario(), placing, text);

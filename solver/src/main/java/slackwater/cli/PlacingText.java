@@ -32,26 +32,27 @@ final class PlacingText {
     }
 
     /** The whole text, a line an entry. */
-    static List<String> of(Task task, Placing placing, Fidelities fidelities, double factor) {
+    static List<String> of(Task task, Placing placing, Fidelities fidelities, Stages stages) {
         PlacingText text = new PlacingText(task, placing, fidelities);
-        text.searched(factor);
+        text.searched(stages);
         placing.best().ifPresentOrElse(text::best, () -> text.say("No layout could be confirmed: none was"
                 + " allowed, or every run on fine cells failed. The log says why."));
         return List.copyOf(text.lines);
     }
 
-    private void searched(double factor) {
+    private void searched(Stages stages) {
         say("Looked at %d layouts on cells of %s%s and confirmed %d on cells of %s.", placing.screened(),
                 Figures.cell(fidelities.screenCellM()), placing.failed() == 0 ? ""
                         : String.format(Locale.ROOT, " (%d could not be computed)", placing.failed()),
                 placing.proposals().size(), Figures.cell(fidelities.cellSizeM()));
-        if (factor != 1) {
-            say("Seen on the tank as it is, large cells change speeds; while looking, all were taken times %.2f.",
-                    factor);
+        if (stages.screenFactor() != 1) {
+            say("Large cells change speeds: seen on the tank as it is, they were taken times %.2f on those of %s and"
+                    + " times %.2f on those of %s.", stages.screenFactor(), Figures.cell(fidelities.screenCellM()),
+                    stages.siftFactor(), Figures.cell(fidelities.siftCellM()));
         }
-        if (task.hasStart() && !task.startIsAllowed()) {
-            say("The layout as it is was left out of the choice, since it breaks a rule: %s.", task.startBreaks());
-        }
+        placing.asItIs().ifPresent(now -> say("As it is, %d of %d corals are in range.%s", now.inRange(),
+                now.corals().size(), task.hasStart() && !task.startIsAllowed() ? " That layout was left out of the"
+                        + " choice, since it breaks a rule: " + task.startBreaks() + "." : ""));
         say("");
     }
 
@@ -85,8 +86,10 @@ final class PlacingText {
         String holds = best.holds() ? "it keeps them with weaker pumps and with aims a little off"
                 : "with weaker pumps or aims a little off it keeps " + best.kept().orElse(0) + ", and no confirmed"
                         + " layout keeps more";
-        return best.isStart() ? "Nothing better than the layout as it is: " + corals + "; " + holds + "."
-                : "Best layout: " + corals + "; " + holds + ".";
+        String title = best.isStart() ? "Nothing better than the layout as it is: " : "Best layout: ";
+        return title + corals + "; " + holds + "." + (placing.asItIs().map(now -> now.inRange()
+                > finding.inRange()).orElse(false) ? " That is fewer than as it is: keep what you have, or search"
+                        + " on with a larger --budget." : "");
     }
 
     private void corals(Proposal best) {
@@ -132,7 +135,7 @@ final class PlacingText {
         say("Does it hold?");
         for (Sturdiness.Check check : sturdiness.checks()) {
             say("  %s %s (%s): %s", check.holds() ? "\u2713" : "\u2717", check.name(), check.computed()
-                            ? "computed on cells of " + Figures.cell(fidelities.cellSizeM() * Stages.HOLD_RATIO)
+                            ? "computed on cells of " + Figures.cell(fidelities.siftCellM())
                             : "speeds in proportion",
                     check.holds() ? "no coral lost" : "loses " + String.join(", ", check.fallen()));
         }

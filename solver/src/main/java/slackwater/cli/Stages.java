@@ -4,50 +4,49 @@ import java.util.function.Consumer;
 import slackwater.scenario.Scenario;
 import slackwater.search.Anchor;
 import slackwater.search.Outcome;
+import slackwater.search.Runs;
 import slackwater.search.Stage;
 import slackwater.search.Trial;
 import slackwater.search.TrialLog;
 import slackwater.search.Trials;
 
 /**
- * The three ways in which a search computes its trials.
+ * The runs of a search, ready to be made.
  *
- * @param screen on large cells, short, every speed times the factor
- * @param confirm on fine cells until the readings have settled, with a companion for the doubt
- * @param hold on cells twice as large as those, short
- * @param factor what brings the large cells' speeds up to those of the fine ones
+ * @param screenFactor what every speed on large cells is multiplied with
+ * @param siftFactor the same for the cells of the sift
  */
-record Stages(Trials screen, Trials confirm, Trials hold, double factor) {
-    static final double HOLD_RATIO = 2;
+record Stages(Runs runs, double screenFactor, double siftFactor) {
+    private record Bench(Fidelities fidelities, TrialLog log, Consumer<Trial> watcher) {
+        Trials trials(Stage stage, Fidelity fidelity) {
+            return new Trials(stage, fidelity.words(), new WaterTrial(fidelity, fidelities.threads()), log, watcher);
+        }
+
+        Runs runs(double screenFactor, double siftFactor) {
+            return new Runs(trials(Stage.SCREEN, fidelities.screen(screenFactor)),
+                    trials(Stage.SIFT, fidelities.sift(siftFactor)), trials(Stage.CONFIRM, fidelities.confirm()),
+                    trials(Stage.HOLD, fidelities.sift(1)));
+        }
+    }
 
     /**
-     * The stages of a search. Where the tank's own layout can be run it is, on large cells and on fine ones: their
-     * ratio is the factor.
-     *
-     * @param anchored whether to do so; else the factor is 1
+     * The stages of a search. Where the tank's own layout can be run it is, on all three grids: the ratios to the fine
+     * one are the factors.
      */
-    static Stages of(Scenario scenario, Fidelities fidelities, boolean anchored, TrialLog log,
-                     Consumer<Trial> watcher) {
-        Trials confirm = trials(Stage.CONFIRM, fidelities.confirm(), fidelities.threads(), log, watcher);
-        Trials hold = trials(Stage.HOLD, fidelities.hold(), fidelities.threads(), log, watcher);
-        double factor = 1;
-        if (anchored && WaterTrial.anythingRuns(scenario) && !scenario.corals().isEmpty()) {
-            Outcome coarse = trials(Stage.SCREEN, fidelities.screen(1), fidelities.threads(), log, watcher)
-                    .of(scenario).outcome();
-            factor = Anchor.factor(coarse, confirm.of(scenario).outcome());
+    static Stages of(Scenario scenario, Fidelities fidelities, TrialLog log, Consumer<Trial> watcher) {
+        Bench bench = new Bench(fidelities, log, watcher);
+        if (!WaterTrial.anythingRuns(scenario) || scenario.corals().isEmpty()) {
+            return new Stages(bench.runs(1, 1), 1, 1);
         }
-        return new Stages(trials(Stage.SCREEN, fidelities.screen(factor), fidelities.threads(), log, watcher), confirm,
-                hold, factor);
+        Runs plain = bench.runs(1, 1);
+        Outcome fine = plain.confirm().of(scenario).outcome();
+        double screen = Anchor.factor(plain.screen().of(scenario).outcome(), fine);
+        double sift = Anchor.factor(plain.hold().of(scenario).outcome(), fine);
+        return new Stages(bench.runs(screen, sift), screen, sift);
     }
 
-    /** The stages with a factor that is known already. */
-    static Stages at(double factor, Fidelities fidelities, TrialLog log, Consumer<Trial> watcher) {
-        return new Stages(trials(Stage.SCREEN, fidelities.screen(factor), fidelities.threads(), log, watcher),
-                trials(Stage.CONFIRM, fidelities.confirm(), fidelities.threads(), log, watcher),
-                trials(Stage.HOLD, fidelities.hold(), fidelities.threads(), log, watcher), factor);
-    }
-
-    private static Trials trials(Stage stage, Fidelity fidelity, int threads, TrialLog log, Consumer<Trial> watcher) {
-        return new Trials(stage, fidelity.words(), new WaterTrial(fidelity, threads), log, watcher);
+    /** The same with another watcher. */
+    Stages watched(Fidelities fidelities, TrialLog log, Consumer<Trial> watcher) {
+        return new Stages(new Bench(fidelities, log, watcher).runs(screenFactor, siftFactor), screenFactor, siftFactor);
     }
 }

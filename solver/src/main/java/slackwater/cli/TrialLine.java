@@ -35,7 +35,11 @@ final class TrialLine implements Consumer<Trial> {
             what = String.format(Locale.ROOT, "trial %d of about %d, about %s left", screened, screenings,
                     Cost.time(left));
         } else {
-            what = trial.stage() == Stage.CONFIRM ? "confirmed on fine cells" : "tried whether it holds";
+            what = switch (trial.stage()) {
+                case CONFIRM -> "confirmed on fine cells";
+                case SIFT -> "a second look on smaller cells";
+                default -> "tried whether it holds";
+            };
         }
         out.println(String.format(Locale.ROOT, "  %s (%s): %s", what, Cost.time(trial.wallS()), found(trial)));
     }

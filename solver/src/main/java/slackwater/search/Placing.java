@@ -18,31 +18,36 @@ import slackwater.scenario.Scenario;
  */
 public record Placing(int screened, int failed, List<Proposal> proposals, Optional<Proposal> best,
                       Optional<Finding> asItIs) {
+    /** Large cells mistake some layouts for good ones: so many are looked at again for each that is confirmed. */
+    public static final int SIFTED_PER_CONFIRMED = 3;
+
     /**
-     * Searches on large cells, confirms the best few on fine ones, the start among them, and tries in the order of
-     * their rank what they keep, until no later one could keep more.
+     * Searches on large cells, sifts the best on smaller ones, confirms the best few of those on fine ones, the start
+     * among them, and tries in the order of their rank what they keep, until no later one could keep more.
      *
      * @param few how many to confirm beside the start
      */
-    public static Placing of(Search search, Trials screen, Trials confirm, Trials hold, int few) {
-        return confirmed(search.task(), search.run(screen), confirm, hold, few);
+    public static Placing of(Search search, Runs runs, int few) {
+        return confirmed(search.task(), search.run(runs.screen()), runs, few);
     }
 
     /** The same from trials that were screened before, best first. */
-    static Placing confirmed(Task task, List<Ranked> screened, Trials confirm, Trials hold, int few) {
+    static Placing confirmed(Task task, List<Ranked> screened, Runs runs, int few) {
+        List<Ranked> sifted = Search.bestFew(screened, SIFTED_PER_CONFIRMED * few).stream()
+                .map(one -> task.rank(runs.sift().of(task.with(one.trial().pumps())))).toList();
         List<Ranked> confirmed = new ArrayList<>();
-        for (Ranked one : Search.bestFew(screened, few)) {
-            confirmed.add(task.rank(confirm.of(task.with(one.trial().pumps()))));
+        for (Ranked one : Search.bestFew(Island.sorted(sifted), few)) {
+            confirmed.add(task.rank(runs.confirm().of(task.with(one.trial().pumps()))));
         }
         if (task.startIsAllowed() && confirmed.stream().noneMatch(one -> isStart(task, one))) {
-            confirmed.add(task.rank(confirm.of(task.scenario())));
+            confirmed.add(task.rank(runs.confirm().of(task.scenario())));
         }
         List<Proposal> proposals = new ArrayList<>();
         Optional<Proposal> best = Optional.empty();
         int most = -1;
         for (Ranked one : Island.sorted(confirmed).stream().filter(Ranked::isRead).toList()) {
-            Optional<Sturdiness> sturdiness = one.finding().inRange() > most ? Optional.of(sturdiness(task, one, hold))
-                    : Optional.empty();
+            Optional<Sturdiness> sturdiness = one.finding().inRange() > most
+                    ? Optional.of(sturdiness(task, one, runs.hold())) : Optional.empty();
             Proposal proposal = new Proposal(one, sturdiness, isStart(task, one));
             proposals.add(proposal);
             if (proposal.kept().orElse(-1) > most) {
@@ -51,7 +56,7 @@ public record Placing(int screened, int failed, List<Proposal> proposals, Option
             }
         }
         int failed = (int) screened.stream().filter(one -> !one.isRead()).count();
-        return new Placing(screened.size(), failed, List.copyOf(proposals), best, asItIs(task, confirm));
+        return new Placing(screened.size(), failed, List.copyOf(proposals), best, asItIs(task, runs.confirm()));
     }
 
     private static Optional<Finding> asItIs(Task task, Trials confirm) {

@@ -6,6 +6,8 @@ import java.util.Locale;
 public enum Stage {
     /** A quick look on large cells. */
     SCREEN,
+    /** A second look at the best of them, on smaller cells. */
+    SIFT,
     /** The run on fine cells on which a layout is judged. */
     CONFIRM,
     /** One of the runs that see whether a confirmed layout holds when something is a little off. */

@@ -110,12 +110,37 @@ class HoldTest {
             Trials screen = new Trials(Stage.SCREEN, "test", fine, log, trial -> { });
             Trials confirm = new Trials(Stage.CONFIRM, "test", fine, log, trial -> { });
             List<Ranked> screened = List.of(task.rank(screen.of(sharp)), task.rank(screen.of(sturdy)));
-            Placing placing = Placing.confirmed(task, screened, confirm, new Trials(Stage.HOLD, "test", hold, log,
-                    trial -> { }), 2);
+            Runs runs = new Runs(screen, new Trials(Stage.SIFT, "test", fine, log, trial -> { }), confirm,
+                    new Trials(Stage.HOLD, "test", hold, log, trial -> { }));
+            Placing placing = Placing.confirmed(task, screened, runs, 2);
             assertEquals(2, placing.proposals().size());
             assertEquals(sturdy.pumps(), placing.best().orElseThrow().confirmed().trial().pumps());
             assertTrue(placing.best().orElseThrow().holds());
             assertEquals(0.20, placing.asItIs().orElseThrow().corals().get(0).meanMPerS());
+        }
+    }
+
+    /** Large cells praise the wrong one; the second look finds it out, and only the right one and the start are run. */
+    @Test
+    void aSecondLookCorrectsLargeCells() throws Exception {
+        Task task = Task.ofOwnPumps(tank(0), Wishes.NONE, Objective.USUAL);
+        Function<Scenario, Outcome> wrong = scenario -> new Outcome.Read(finding(
+                scenario.pumps().get(0).yawRad() > 0.9 ? 0.2 : 0.07));
+        Function<Scenario, Outcome> right = scenario -> new Outcome.Read(finding(
+                scenario.pumps().get(0).yawRad() > 0.9 ? 0.01 : scenario.pumps().get(0).yawRad() > 0.4 ? 0.2 : 0.06));
+        List<Trial> confirmed = new ArrayList<>();
+        try (TrialLog log = TrialLog.open(folder.resolve("log"))) {
+            Runs runs = new Runs(new Trials(Stage.SCREEN, "test", wrong, log, trial -> { }),
+                    new Trials(Stage.SIFT, "test", right, log, trial -> { }),
+                    new Trials(Stage.CONFIRM, "test", right, log, confirmed::add),
+                    new Trials(Stage.HOLD, "test", right, log, trial -> { }));
+            List<Ranked> screened = new ArrayList<>();
+            for (double yawDeg : new double[] {60, 30, 0}) {
+                screened.add(task.rank(runs.screen().of(tank(yawDeg))));
+            }
+            Placing placing = Placing.confirmed(task, Island.sorted(screened), runs, 1);
+            assertEquals(List.of(tank(30).pumps(), tank(0).pumps()), confirmed.stream().map(Trial::pumps).toList());
+            assertEquals(tank(30).pumps(), placing.best().orElseThrow().confirmed().trial().pumps());
         }
     }
 

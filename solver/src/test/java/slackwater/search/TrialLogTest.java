@@ -46,7 +46,7 @@ class TrialLogTest {
             Outcome outcome = random.nextBoolean() ? new Outcome.Failed("ran away\nat x")
                     : new Outcome.Read(new Finding(List.of(coral), random.nextDouble(), random.nextDouble(),
                             random.nextDouble(), "low on the left", random.nextDouble(), random.nextBoolean()));
-            Trial trial = new Trial("abc", Stage.values()[random.nextInt(3)], "3 cm", List.of(pump), outcome,
+            Trial trial = new Trial("abc", Stage.values()[random.nextInt(4)], "3 cm", List.of(pump), outcome,
                     random.nextDouble());
             assertEquals(trial, TrialJson.trial(TrialJson.line(trial)).orElseThrow());
             assertEquals(1, TrialJson.line(trial).lines().count());
