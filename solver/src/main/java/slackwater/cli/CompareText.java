@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import slackwater.analysis.Figures;
+import slackwater.analysis.Verdict;
 import slackwater.scenario.Pump;
 import slackwater.scenario.Scenario;
 import slackwater.search.Finding;
@@ -116,7 +117,7 @@ final class CompareText {
     private void certainty(Offer offer, double cellSizeM) {
         int corals = scenario.corals().size();
         int close = (int) offer.finding().orElseThrow().corals().stream()
-                .filter(coral -> coral.verdict() == slackwater.analysis.Verdict.MARGINAL).count();
+                .filter(coral -> coral.verdict() == Verdict.MARGINAL).count();
         String sure = offer.certain() == corals ? "Sure" : offer.certain() >= corals / 2.0 ? "Fairly sure"
                 : "Not sure";
         say("How sure: %s. On cells of %s, %d of %d corals pass for certain and %d are too close to call%s.",

@@ -1,5 +1,6 @@
 package slackwater.report;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -80,7 +81,7 @@ public final class ParetoPicture {
         StringBuilder path = new StringBuilder();
         double last = 0;
         for (Mark mark : marks.stream().filter(Mark::front)
-                .sorted(java.util.Comparator.comparingDouble(Mark::price)).toList()) {
+                .sorted(Comparator.comparingDouble(Mark::price)).toList()) {
             path.append(String.format(Locale.ROOT, path.isEmpty() ? "M%.1f %.1f" : "H%3$.1f V%2$.1f", x(mark.price()),
                     y(mark.inRange()), x(mark.price())));
             last = x(mark.price());

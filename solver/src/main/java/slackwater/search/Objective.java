@@ -47,10 +47,6 @@ public record Objective(Order order, Weights weights) {
         return REFUSED * (1 + Math.min(10, breachM));
     }
 
-    static boolean isRefused(double value) {
-        return value >= REFUSED && value < FAILED;
-    }
-
     static Aims aims(Finding finding, List<Piece> pieces, List<Pump> pumps) {
         double discomfort = finding.corals().stream().mapToDouble(CoralFinding::discomfort).average().orElse(0);
         double sand = Math.max(0, finding.sandFraction() / SAND_WARN_FRACTION - 1);

@@ -1,6 +1,7 @@
 package slackwater.search;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -13,7 +14,7 @@ public record PumpSet(List<PumpModel> models) {
         List<PumpSet> sets = new ArrayList<>();
         for (PumpModel model : models) {
             for (int count = least; count <= most; count++) {
-                sets.add(new PumpSet(java.util.Collections.nCopies(count, model)));
+                sets.add(new PumpSet(Collections.nCopies(count, model)));
             }
         }
         return sets;

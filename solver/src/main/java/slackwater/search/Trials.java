@@ -49,11 +49,6 @@ public final class Trials {
         return trial;
     }
 
-    /** Whether a scenario was run before. */
-    public boolean isKnown(Scenario scenario) {
-        return log.find(key(scenario)).isPresent();
-    }
-
     private String key(Scenario scenario) {
         String all = stage.word() + "\n" + way + "\n" + ScenarioWriter.write(scenario);
         try {

@@ -29,7 +29,8 @@ class EnergyTest {
     void outputsGoWithTheCube() throws Exception {
         PumpModel model = CatalogueReader.read(Path.of("..", "scenarios", "pumps", "mid-propeller.toml"));
         List<Piece> pieces = List.of(Piece.of("a", model), Piece.of("b", model));
-        List<Pump> pumps = List.of(model.placed("a", Vec3.ZERO, 0, 0, 0.5), model.placed("b", Vec3.ZERO, 0, 0, 1));
+        List<Pump> pumps = List.of(pieces.get(0).placed(Vec3.ZERO, 0, 0, 0.5),
+                pieces.get(1).placed(Vec3.ZERO, 0, 0, 1));
         assertEquals(14 / 8.0 + 14, Energy.powerW(pieces, pumps).getAsDouble(), 1e-12);
         assertFalse(Energy.isQuiet(pieces, pumps), "one runs above its quiet output");
         assertTrue(Energy.isQuiet(pieces.subList(0, 1), pumps.subList(0, 1)));

@@ -3,6 +3,7 @@ package slackwater.search;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import slackwater.ForAll;
@@ -38,7 +39,7 @@ class ObjectiveTest {
 
     @Test
     void whatCannotBeComputedIsLastAndWhatIsNotAllowedBeforeIt() {
-        double worst = value(new Finding(java.util.Collections.nCopies(200, finding(0, 1, 1, 9).corals().get(0)), 1, 1,
+        double worst = value(new Finding(Collections.nCopies(200, finding(0, 1, 1, 9).corals().get(0)), 1, 1,
                 1, "", 99, false), 1);
         assertTrue(worst < Objective.refused(1e-6));
         assertTrue(Objective.refused(0.01) < Objective.refused(0.02));

@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import slackwater.geometry.Bounds;
 import slackwater.geometry.Vec3;
 import slackwater.pump.JetSource;
 import slackwater.scenario.Coral;
@@ -144,8 +146,8 @@ class SearchTest {
     /** A tank in which no place is allowed ends, and ends soon. */
     @Test
     void nowhereToPutAPumpIsAnAnswer() throws Exception {
-        Wishes nowhere = new Wishes(List.of(Wall.LEFT), List.of(new slackwater.geometry.Bounds(Vec3.ZERO,
-                Tanks.TANK.insideM())), java.util.Optional.empty(), 1.5, Wishes.Clearances.USUAL, 0.3, 24);
+        Wishes nowhere = new Wishes(List.of(Wall.LEFT), List.of(new Bounds(Vec3.ZERO,
+                Tanks.TANK.insideM())), Optional.empty(), 1.5, Wishes.Clearances.USUAL, 0.3, 24);
         Task task = new Task(crossing().scenario(), crossing().pieces(), nowhere, Objective.USUAL);
         assertEquals(List.of(), run(new Search(task, 20, 1, 1), new FreeJets()));
     }

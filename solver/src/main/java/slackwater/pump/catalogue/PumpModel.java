@@ -3,7 +3,6 @@ package slackwater.pump.catalogue;
 import java.util.OptionalDouble;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Outlet;
-import slackwater.scenario.Pattern;
 import slackwater.scenario.Pump;
 
 /**
@@ -43,12 +42,6 @@ public record PumpModel(String name, String origin, double makersFlowM3PerS, dou
     /** The flow to count on at full output, cubic metres per second. */
     public double flowM3PerS() {
         return makersFlowM3PerS * deliveredFraction;
-    }
-
-    /** This pump in a tank: level if it is a slot, steady, clean. */
-    public Pump placed(String name, Vec3 atM, double yawRad, double pitchRad, double outputFraction) {
-        return new Pump(name, flowM3PerS(), outlet, atM, yawRad, pitchRad, 0, outputFraction, 0, thrustFactor,
-                Pattern.STEADY);
     }
 
     /**

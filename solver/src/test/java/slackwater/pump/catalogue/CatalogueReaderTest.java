@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import slackwater.scenario.ScenarioFaults;
+import slackwater.search.PlacingPage;
 
 class CatalogueReaderTest {
     private static final Path FOLDER = Path.of("..", "scenarios", "pumps");
@@ -73,6 +74,6 @@ class CatalogueReaderTest {
     /** Run with -Dslackwater.write=true to write the tables of the page anew. */
     @Test
     void thePageHasTheKeysOfTheFormat() throws IOException {
-        slackwater.search.PlacingPage.compare(PAGE, "catalogue", CatalogueReader.markdown());
+        PlacingPage.compare(PAGE, "catalogue", CatalogueReader.markdown());
     }
 }
