@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slackwater.analysis.CoralNeeds;
+import slackwater.analysis.Sloshing;
 import slackwater.analysis.Turnover;
 import slackwater.backend.cpu.CpuBackend;
 import slackwater.discretisation.Voxels;
@@ -60,6 +61,7 @@ final class Check implements Callable<Integer> {
         say("  turnover: pumps %.0f times an hour, return %.1f times an hour", turnover.pumpsPerHour(),
                 turnover.returnPerHour());
         say("    %s", Turnover.NOTE);
+        Sloshing.warnings(scenario).forEach(warning -> say("  %s", warning));
         say("A run at %.3g cm: %s.", options.cellSizeM() * 100, Cost.of(setup.discretisation(),
                 options.threads()).withCompanion(DoubtOptions.USUAL_RATIO).sentence());
         return ExitCode.DONE;

@@ -10,11 +10,13 @@ import picocli.CommandLine.Spec;
 import slackwater.field.UnfitGrid;
 import slackwater.report.NotWrittenException;
 import slackwater.scenario.ScenarioFaults;
+import slackwater.search.LogNotWritten;
 
 /** The program: its sub-commands, and what the shell is told when something goes wrong. */
 @Command(name = "slackwater", mixinStandardHelpOptions = true, versionProvider = Version.class,
         description = "Tells a reef keeper what the water will do in the tank.",
-        subcommands = {Run.class, Check.class, Feed.class, Bench.class, Schema.class, GenerateCompletion.class},
+        subcommands = {Run.class, Place.class, Compare.class, WhatIf.class, Feed.class, Check.class, Bench.class,
+            Schema.class, GenerateCompletion.class},
         footer = {"", "Examples:",
             "  slackwater check scenarios/terrace-120.toml",
             "  slackwater run scenarios/terrace-120.toml",
@@ -67,7 +69,7 @@ public final class Main implements Runnable {
 
     private static int failed(Exception thrown, PrintWriter err) {
         if (thrown instanceof ScenarioFaults || thrown instanceof BadInput || thrown instanceof UnfitGrid
-                || thrown instanceof NotWrittenException) {
+                || thrown instanceof NotWrittenException || thrown instanceof LogNotWritten) {
             err.println(thrown.getMessage());
             return ExitCode.BAD_INPUT;
         }

@@ -47,4 +47,20 @@ public record FlowStatistics(Grid grid, boolean[] fluid, float[] meanU, float[] 
         }
         return gusts;
     }
+
+    /** The same flow with every speed at a multiple: what pumps that are all off by one share make of it. */
+    public FlowStatistics scaled(double factor) {
+        return new FlowStatistics(grid, fluid, times(meanU, factor), times(meanV, factor), times(meanW, factor),
+                times(meanSpeed, factor), times(rmsSpeed, factor), times(standardErrorSpeed, factor),
+                times(wallShear, factor * factor), times(rmsWallShear, factor * factor),
+                times(gustWallShear, factor * factor));
+    }
+
+    private static float[] times(float[] values, double factor) {
+        float[] scaled = new float[values.length];
+        for (int n = 0; n < values.length; n++) {
+            scaled[n] = (float) (values[n] * factor);
+        }
+        return scaled;
+    }
 }

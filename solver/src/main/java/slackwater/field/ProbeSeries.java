@@ -9,4 +9,12 @@ package slackwater.field;
  * @param speedMPerS one value a sample: mean of |u| over the probe's points
  */
 public record ProbeSeries(Probe probe, double sampleIntervalS, int samplesPerBatch, float[] speedMPerS) {
+    /** The same with every speed at a multiple. */
+    public ProbeSeries scaled(double factor) {
+        float[] speeds = speedMPerS.clone();
+        for (int n = 0; n < speeds.length; n++) {
+            speeds[n] = (float) (speeds[n] * factor);
+        }
+        return new ProbeSeries(probe, sampleIntervalS, samplesPerBatch, speeds);
+    }
 }

@@ -14,4 +14,9 @@ public record Scenario(String name, Tank tank, List<Rock> rocks, List<Pump> pump
                     Optional<Overflow> overflow, List<Coral> corals) {
         this(name, tank, rocks, pumps, returnLine, overflow, corals, List.of());
     }
+
+    /** The same tank with other pumps. */
+    public Scenario with(List<Pump> others) {
+        return new Scenario(name, tank, rocks, others, returnLine, overflow, corals, materials);
+    }
 }

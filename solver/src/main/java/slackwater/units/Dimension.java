@@ -22,6 +22,8 @@ public enum Dimension {
     DENSITY(Unit.KG_PER_M3),
     /** Pascals. */
     STRESS(Unit.PASCAL),
+    /** Watts. */
+    POWER(Unit.WATT),
     /** A number with no unit. */
     PLAIN(Unit.NONE);
 

@@ -23,6 +23,7 @@ public enum Unit {
     SECOND("s", "s", 1, 1),
     KG_PER_M3("kg_per_m3", "kg/m3", 1, 1),
     PASCAL("pa", "Pa", 1, 1),
+    WATT("w", "W", 1, 1),
     NONE("", "", 1, 1);
 
     private static final int DIGITS_OF_A_DOUBLE = 17;

@@ -135,7 +135,8 @@ class EndToEndTest {
 
     @Test
     void everyCommandHelps() {
-        for (String command : List.of("run", "check", "feed", "bench", "schema", "generate-completion")) {
+        for (String command : List.of("run", "place", "compare", "what-if", "feed", "check", "bench", "schema",
+                "generate-completion")) {
             Shell help = Shell.run(command, "--help");
             assertEquals(ExitCode.DONE, help.code());
             assertTrue(help.out().contains("Usage: slackwater " + command), help.out());

@@ -1,0 +1,172 @@
+package slackwater.cli;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import slackwater.analysis.Figures;
+import slackwater.analysis.Verdict;
+import slackwater.scenario.Pump;
+import slackwater.scenario.Scenario;
+import slackwater.search.Finding;
+import slackwater.search.Front;
+import slackwater.search.Offer;
+import slackwater.search.PumpWords;
+import slackwater.search.Sturdiness;
+
+/** Which pumps to buy, in a keeper's words. */
+final class CompareText {
+    private final List<Offer> offers;
+    private final Scenario scenario;
+    private final List<String> lines = new ArrayList<>();
+
+    private CompareText(List<Offer> offers, Scenario scenario) {
+        this.offers = offers;
+        this.scenario = scenario;
+    }
+
+    /** The whole text, a line an entry. */
+    static List<String> of(List<Offer> offers, Scenario scenario, double cellSizeM) {
+        CompareText text = new CompareText(offers, scenario);
+        text.table();
+        text.verdict(cellSizeM);
+        text.outages();
+        text.layouts();
+        text.say("Prices and figures are those of the catalogue; speeds are estimates, good for comparing.");
+        return List.copyOf(text.lines);
+    }
+
+    /** One row an offer, for a spreadsheet. */
+    static List<String> csv(List<Offer> offers) {
+        List<String> rows = new ArrayList<>();
+        rows.add("set,price,corals,in_range,certain,kept_when_off,still_percent,sand_percent,watts,quiet,kwh_per_year,"
+                + "cost_per_year,lowest_output_percent,worst_outage_loses");
+        for (Offer offer : offers) {
+            rows.add(String.format(Locale.ROOT, "\"%s\",%s,%s,%d,%d,%d,%s,%s,%s,%s,%s,%s,%s,%d",
+                    offer.set().label().replace("\"", "\"\""), number(offer.set().price()),
+                    offer.finding().map(found -> String.valueOf(found.corals().size())).orElse(""), offer.inRange(),
+                    offer.certain(), offer.kept(),
+                    offer.finding().map(found -> Figures.decimal(found.stillShareFraction() * 100, 1)).orElse(""),
+                    offer.finding().map(found -> Figures.decimal(found.sandFraction() * 100, 0)).orElse(""),
+                    offer.energy().map(energy -> Figures.decimal(energy.powerW(), 1)).orElse(""),
+                    offer.quiet() ? "yes" : "no",
+                    offer.energy().map(energy -> Figures.decimal(energy.kWhPerYear(), 0)).orElse(""),
+                    offer.energy().map(energy -> Figures.decimal(energy.costPerYear(), 2)).orElse(""),
+                    offer.spare().map(spare -> Figures.decimal(spare.lowestFraction() * 100, 0)).orElse(""),
+                    worstOutage(offer)));
+        }
+        return rows;
+    }
+
+    private void table() {
+        int corals = scenario.corals().size();
+        say("%-34s %7s %8s %6s %6s %6s %6s %8s %8s %7s %6s", "Set of pumps", "price", "in range", "when", "still",
+                "sand", "watts", "kWh/year", "cost/yr", "down", "one");
+        say("%-34s %7s %8s %6s %6s %6s %6s %8s %8s %7s %6s", "", "", "of " + corals, "off", "%", "%", "", "", "",
+                "to %", "stops");
+        for (Offer offer : offers) {
+            Optional<Finding> found = offer.finding();
+            say("%-34s %7s %8s %6s %6s %6s %6s %8s %8s %7s %6s", cut(offer.set().label()),
+                    offer.set().price().isEmpty() ? "?" : Figures.decimal(offer.set().price().getAsDouble(), 0),
+                    found.isEmpty() ? "-" : String.valueOf(offer.inRange()),
+                    found.isEmpty() ? "-" : String.valueOf(offer.kept()),
+                    found.map(one -> Figures.decimal(one.stillShareFraction() * 100, 0)).orElse("-"),
+                    found.map(one -> Figures.decimal(one.sandFraction() * 100, 0)).orElse("-"),
+                    offer.energy().map(one -> Figures.decimal(one.powerW(), 0) + (offer.quiet() ? "" : "!"))
+                            .orElse("?"),
+                    offer.energy().map(one -> Figures.decimal(one.kWhPerYear(), 0)).orElse("?"),
+                    offer.energy().map(one -> Figures.decimal(one.costPerYear(), 0)).orElse("?"),
+                    offer.spare().map(one -> Figures.decimal(Math.ceil(one.lowestFraction() * 100), 0)).orElse("-"),
+                    offer.outages().isEmpty() ? "-" : "-" + worstOutage(offer));
+        }
+        say("when off: corals still in range with pumps 20 %% weaker or aims 5 degrees off. still: of the water close"
+                + " to bed and rock.");
+        say("sand: strongest gust against what moves it. !: louder than its quiet output. down to: outputs at which"
+                + " every coral in range stays so.");
+        say("one stops: corals lost when the worst one of the pumps stops. Dashes: no place"
+                + " for that set keeps to the distances, or nothing could be computed.");
+        say("");
+    }
+
+    private void verdict(double cellSizeM) {
+        int corals = scenario.corals().size();
+        Optional<Offer> enough = Front.cheapestEnough(offers);
+        if (enough.isEmpty()) {
+            Optional<Offer> most = offers.stream().filter(offer -> offer.proposal().isPresent())
+                    .max(Comparator.comparingInt(Offer::inRange).thenComparing(Comparator
+                            .comparingDouble((Offer offer) -> offer.set().price().orElse(0)).reversed()));
+            say("None of these is enough.%s", most.map(offer -> String.format(Locale.ROOT, " The most that was found is"
+                    + " %d of %d corals in range, with %s.", offer.inRange(), corals, offer.set().label())).orElse(""));
+            most.ifPresent(offer -> certainty(offer, cellSizeM));
+            return;
+        }
+        Offer best = enough.get();
+        say("The cheapest that is enough: %s%s.", best.set().label(), best.set().price().isEmpty() ? ""
+                : String.format(Locale.ROOT, ", for %.0f", best.set().price().getAsDouble()));
+        offers.stream().filter(other -> other.isEnough() && other.kept() > best.kept())
+                .min(Comparator.comparingDouble(other -> other.set().price().orElse(Double.POSITIVE_INFINITY)))
+                .ifPresent(other -> say("More money buys more safety: %s%s keeps %d of %d when something is off, that"
+                        + " one %d.", other.set().label(), other.set().price().isEmpty() ? ""
+                                : String.format(Locale.ROOT, ", for %.0f,", other.set().price().getAsDouble()),
+                        other.kept(), corals, best.kept()));
+        certainty(best, cellSizeM);
+    }
+
+    private void certainty(Offer offer, double cellSizeM) {
+        int corals = scenario.corals().size();
+        int close = (int) offer.finding().orElseThrow().corals().stream()
+                .filter(coral -> coral.verdict() == Verdict.MARGINAL).count();
+        String sure = offer.certain() == corals ? "Sure" : offer.certain() >= corals / 2.0 ? "Fairly sure"
+                : "Not sure";
+        say("How sure: %s. On cells of %s, %d of %d corals pass for certain and %d are too close to call%s.",
+                sure.toLowerCase(Locale.ROOT), Figures.cell(cellSizeM), offer.certain(), corals, close,
+                close == 0 ? "" : "; smaller cells (--cell-cm) tell more");
+        say("");
+    }
+
+    private void outages() {
+        for (Offer offer : offers) {
+            List<Sturdiness.Check> losing = offer.outages().stream().filter(check -> !check.holds()).toList();
+            if (!losing.isEmpty()) {
+                say("%s, when one stops:", offer.set().label());
+                losing.forEach(check -> say("  %s: loses %s", check.name(), String.join(", ", check.fallen())));
+            }
+        }
+        say("");
+    }
+
+    private void layouts() {
+        for (int n = 0; n < offers.size(); n++) {
+            Offer offer = offers.get(n);
+            if (offer.proposal().isPresent() && !offer.set().models().isEmpty()) {
+                say("%s (set-%d.toml)", offer.set().label(), n);
+                for (Pump pump : offer.proposal().get().confirmed().trial().pumps()) {
+                    say("  %s: %s.", pump.name(), PumpWords.of(scenario.tank(), pump));
+                }
+                List<String> out = offer.finding().orElseThrow().outNames();
+                if (!out.isEmpty()) {
+                    say("  Out of range: %s.", String.join(", ", out));
+                }
+            }
+        }
+        say("");
+    }
+
+    private static int worstOutage(Offer offer) {
+        return offer.outages().stream().mapToInt(check -> check.fallen().size()).max().orElse(0);
+    }
+
+    private static String number(OptionalDouble value) {
+        return value.isEmpty() ? "" : Figures.decimal(value.getAsDouble(), 2);
+    }
+
+    private static String cut(String name) {
+        return name.length() <= 34 ? name : name.substring(0, 33) + "\u2026";
+    }
+
+    private void say(String format, Object... values) {
+        lines.add(String.format(Locale.ROOT, format, values).replaceAll("\\p{Cntrl}|\\p{Cf}", "?").stripTrailing());
+    }
+}

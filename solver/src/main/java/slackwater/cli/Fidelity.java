@@ -1,0 +1,34 @@
+package slackwater.cli;
+
+import java.util.Locale;
+
+/**
+ * How carefully a trial is computed.
+ *
+ * @param cellSizeM edge of a cell, metres
+ * @param turns turns of the tank's water to compute at most; infinite until the readings have settled
+ * @param companion whether the same tank is computed on larger cells too, for the doubt
+ * @param factor what every speed is multiplied with, 1 on fine cells
+ * @param pumpFraction how far the pumps may be off together, as a share
+ * @param seed of the pumps' turbulence
+ */
+record Fidelity(double cellSizeM, double turns, boolean companion, double factor, double pumpFraction, long seed) {
+    /** Spin-up of three turns at least, two of averaging: the shortest from which a mean can be had. */
+    private static final double SHORT_TURNS = 5;
+
+    static Fidelity quick(double cellSizeM, double factor, long seed) {
+        return new Fidelity(cellSizeM, SHORT_TURNS, false, factor, 0, seed);
+    }
+
+    /** @param turns at most; infinite until the readings have settled */
+    static Fidelity full(double cellSizeM, double turns, double pumpFraction, long seed) {
+        return new Fidelity(cellSizeM, turns, true, 1, pumpFraction, seed);
+    }
+
+    /** All of it, for the key of a trial, with the program's version. */
+    String words() {
+        return String.format(Locale.ROOT, "version %s, cells of %s m, at most %s turns, %s companion, speeds times %s,"
+                + " pumps off by %s, seed %d", Version.number(), cellSizeM, turns, companion ? "with" : "no", factor,
+                pumpFraction, seed);
+    }
+}

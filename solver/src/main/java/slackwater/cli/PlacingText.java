@@ -1,0 +1,173 @@
+package slackwater.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import slackwater.analysis.Figures;
+import slackwater.analysis.Sloshing;
+import slackwater.scenario.Pump;
+import slackwater.scenario.Scenario;
+import slackwater.search.CoralFinding;
+import slackwater.search.Energy;
+import slackwater.search.Finding;
+import slackwater.search.Placing;
+import slackwater.search.Proposal;
+import slackwater.search.PumpWords;
+import slackwater.search.Spare;
+import slackwater.search.Sturdiness;
+import slackwater.search.Task;
+
+/** What a search for places came to, in a keeper's words. */
+final class PlacingText {
+    private final Task task;
+    private final Placing placing;
+    private final Fidelities fidelities;
+    private final List<String> lines = new ArrayList<>();
+
+    private PlacingText(Task task, Placing placing, Fidelities fidelities) {
+        this.task = task;
+        this.placing = placing;
+        this.fidelities = fidelities;
+    }
+
+    /** The whole text, a line an entry. */
+    static List<String> of(Task task, Placing placing, Fidelities fidelities, Stages stages) {
+        PlacingText text = new PlacingText(task, placing, fidelities);
+        text.searched(stages);
+        placing.best().ifPresentOrElse(text::best, () -> text.say("No layout could be confirmed: none was"
+                + " allowed, or every run on fine cells failed. The log says why."));
+        return List.copyOf(text.lines);
+    }
+
+    private void searched(Stages stages) {
+        say("Looked at %d layouts on cells of %s%s and confirmed %d on cells of %s.", placing.screened(),
+                Figures.cell(fidelities.screenCellM()), placing.failed() == 0 ? ""
+                        : String.format(Locale.ROOT, " (%d could not be computed)", placing.failed()),
+                placing.proposals().size(), Figures.cell(fidelities.cellSizeM()));
+        if (stages.screenFactor() != 1) {
+            say("Large cells change speeds: seen on the tank as it is, they were taken times %.2f on those of %s and"
+                    + " times %.2f on those of %s.", stages.screenFactor(), Figures.cell(fidelities.screenCellM()),
+                    stages.siftFactor(), Figures.cell(fidelities.siftCellM()));
+        }
+        placing.asItIs().ifPresent(now -> say("As it is, %d of %d corals are in range.%s", now.inRange(),
+                now.corals().size(), task.hasStart() && !task.startIsAllowed() ? " That layout was left out of the"
+                        + " choice, since it breaks a rule: " + task.startBreaks() + "." : ""));
+        say("");
+    }
+
+    private void best(Proposal best) {
+        say(title(best));
+        best.confirmed().trial().pumps().forEach(pump -> say("  %s: %s.", pump.name(),
+                PumpWords.of(task.scenario().tank(), pump)));
+        say("");
+        corals(best);
+        Finding finding = best.confirmed().finding();
+        say("Still water close to bed and rock: %s of it%s.", Figures.percent(finding.stillShareFraction()),
+                finding.stillest().isEmpty() ? "" : "; the largest stretch lies " + finding.stillest());
+        if (finding.sandFraction() > 0) {
+            say("Sand: the strongest gust reaches %.0f %% of what moves it%s.", finding.sandFraction() * 100,
+                    finding.sandFraction() > 1 ? ": it will drift" : finding.sandFraction() > 0.8 ? ": it may drift"
+                            : "");
+        }
+        power(best.confirmed().trial().pumps());
+        Scenario scenario = task.scenario().with(best.confirmed().trial().pumps());
+        spare(Spare.of(scenario, finding));
+        say("");
+        best.sturdiness().ifPresent(this::sturdiness);
+        Sloshing.warnings(scenario).forEach(this::say);
+        others(best);
+        say("Estimates, good for comparing. Change flow in steps and watch the animals.");
+    }
+
+    private String title(Proposal best) {
+        Finding finding = best.confirmed().finding();
+        String corals = finding.inRange() + " of " + finding.corals().size() + " corals in range";
+        String holds = best.holds() ? "it keeps them with weaker pumps and with aims a little off"
+                : "with weaker pumps or aims a little off it keeps " + best.kept().orElse(0) + ", and no confirmed"
+                        + " layout keeps more";
+        String title = best.isStart() ? "Nothing better than the layout as it is: " : "Best layout: ";
+        return title + corals + "; " + holds + "." + (placing.asItIs().map(now -> now.inRange()
+                > finding.inRange()).orElse(false) ? " That is fewer than as it is: keep what you have, or search"
+                        + " on with a larger --budget." : "");
+    }
+
+    private void corals(Proposal best) {
+        List<CoralFinding> now = placing.asItIs().map(Finding::corals).orElse(List.of());
+        say("  %-34s %8s %16s %12s %12s  %s", "Coral", "cm/s", "95 % range", "wanted", "as it is", "");
+        List<CoralFinding> corals = best.confirmed().finding().corals();
+        for (int n = 0; n < corals.size(); n++) {
+            CoralFinding coral = corals.get(n);
+            say("  %-34s %8s %16s %12s %12s  %s", cut(coral.name()), Figures.cmPerS(coral.meanMPerS()),
+                    range(coral), Figures.limitCmPerS(coral.wantedLowMPerS()) + " to "
+                            + Figures.limitCmPerS(coral.wantedHighMPerS()),
+                    now.isEmpty() ? "-" : Figures.cmPerS(now.get(n).meanMPerS()),
+                    coral.verdict().symbol() + " " + coral.verdict().word()
+                            + (coral.inRange() ? "" : ", out of range"));
+        }
+    }
+
+    private static String range(CoralFinding coral) {
+        return coral.highMPerS() >= 99 ? "unknown"
+                : Figures.cmPerS(coral.lowMPerS()) + " to " + Figures.cmPerS(coral.highMPerS());
+    }
+
+    private void power(List<Pump> pumps) {
+        OptionalDouble watts = Energy.powerW(task.pieces(), pumps);
+        if (watts.isEmpty()) {
+            say("Watts: unknown, since these pumps are not of the catalogue; the power of their jets ranked them.");
+            return;
+        }
+        Energy energy = Energy.of(watts.getAsDouble(), task.wishes());
+        say("Watts: %.1f W, %.0f kWh and %.0f in money a year%s.", energy.powerW(), energy.kWhPerYear(),
+                energy.costPerYear(), Energy.isQuiet(task.pieces(), pumps) ? ", all of it at quiet outputs"
+                        : "; at least one pump runs louder than its quiet output");
+    }
+
+    private void spare(Spare spare) {
+        say("Spare: every coral that is in range stays there with all outputs down to %.0f %% or up to %.0f %% of what"
+                + " is set%s.", Math.ceil(spare.lowestFraction() * 100), Math.floor(spare.highestFraction() * 100),
+                spare.exact() ? " (speeds in proportion)" : " (a rough guide: speeds taken in proportion, which a"
+                        + " return line or pulsing pumps do not quite allow)");
+    }
+
+    private void sturdiness(Sturdiness sturdiness) {
+        say("Does it hold?");
+        for (Sturdiness.Check check : sturdiness.checks()) {
+            say("  %s %s (%s): %s", check.holds() ? "\u2713" : "\u2717", check.name(), check.computed()
+                            ? "computed on cells of " + Figures.cell(fidelities.siftCellM())
+                            : "speeds in proportion",
+                    check.holds() ? "no coral lost" : "loses " + String.join(", ", check.fallen()));
+        }
+        say("");
+    }
+
+    private void others(Proposal best) {
+        List<Proposal> others = placing.proposals().stream().filter(one -> one != best).toList();
+        if (others.isEmpty()) {
+            return;
+        }
+        say("Also confirmed:");
+        for (Proposal other : others) {
+            Finding finding = other.confirmed().finding();
+            say("  %s%d of %d corals in range, %s of the water at bed and rock still%s", other.isStart()
+                            ? "the layout as it is: " : "", finding.inRange(), finding.corals().size(),
+                    Figures.percent(finding.stillShareFraction()), other.kept().isEmpty() ? ""
+                            : ", keeps " + other.kept().getAsInt() + " when something is off");
+            if (!other.isStart()) {
+                other.confirmed().trial().pumps().forEach(pump -> say("    %s: %s.", pump.name(),
+                        PumpWords.of(task.scenario().tank(), pump)));
+            }
+        }
+        say("");
+    }
+
+    private static String cut(String name) {
+        return name.length() <= 34 ? name : name.substring(0, 33) + "\u2026";
+    }
+
+    private void say(String format, Object... values) {
+        lines.add((values.length == 0 ? format : String.format(Locale.ROOT, format, values))
+                .replaceAll("\\p{Cntrl}|\\p{Cf}", "?").stripTrailing());
+    }
+}

@@ -1,0 +1,36 @@
+package slackwater.search;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import slackwater.scenario.ScenarioFaults;
+import slackwater.scenario.SourceText;
+import slackwater.scenario.format.Document;
+import slackwater.scenario.format.Faults;
+import slackwater.scenario.format.FormatPage;
+
+/** Reads a file of wishes. The format is described in docs/placing.md. */
+public final class WishesReader {
+    private WishesReader() {
+    }
+
+    /**
+     * Reads and checks the wishes.
+     *
+     * @param file a TOML file of at most 1 MB in UTF-8
+     * @throws ScenarioFaults with everything that is wrong with it, in the order of its lines
+     */
+    public static Wishes read(Path file) throws ScenarioFaults {
+        Faults faults = new Faults(String.valueOf(file.getFileName()));
+        Optional<Wishes> wishes = SourceText.of(file, "must have [placing], [[show]] or [[keep_out]]", faults)
+                .flatMap(text -> Document.parse(text, faults)).flatMap(WishesTables::read);
+        if (!faults.isEmpty()) {
+            throw new ScenarioFaults(faults.inOrder());
+        }
+        return wishes.orElseThrow();
+    }
+
+    /** Tables of all keys in Markdown. */
+    public static String markdown() {
+        return FormatPage.of(WishesTables.WHOLE);
+    }
+}
