@@ -3,6 +3,8 @@ package slackwater.backend;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import slackwater.lattice.BodyForce;
 import slackwater.lattice.LatticeProblem;
 import slackwater.lattice.MassSource;
@@ -21,8 +23,17 @@ public final class Kicks {
         void add(int cell, int direction, double change);
     }
 
+    private static final double[] CX = each(VelocitySet::cx);
+    private static final double[] CY = each(VelocitySet::cy);
+    private static final double[] CZ = each(VelocitySet::cz);
+    private static final double[] WEIGHT = each(VelocitySet::weight);
+
     private final List<Jet> jets = new ArrayList<>();
     private final List<MassSource> massSources;
+
+    private static double[] each(IntToDoubleFunction value) {
+        return IntStream.range(0, VelocitySet.Q).mapToDouble(value).toArray();
+    }
 
     public Kicks(LatticeProblem problem) {
         SplittableRandom seeds = new SplittableRandom(problem.seed());
@@ -72,19 +83,23 @@ public final class Kicks {
         for (int i = 0; i < VelocitySet.Q; i++) {
             double f = populations.get(cell, i);
             deviation += f;
-            jx += f * VelocitySet.cx(i);
-            jy += f * VelocitySet.cy(i);
-            jz += f * VelocitySet.cz(i);
+            jx += f * CX[i];
+            jy += f * CY[i];
+            jz += f * CZ[i];
         }
         double density = 1 + deviation;
         double keep = carriesVelocity ? (density + mass) / density : 1;
-        double newDensity = density + mass;
-        double ux = (jx * keep + fx) / newDensity;
-        double uy = (jy * keep + fy) / newDensity;
-        double uz = (jz * keep + fz) / newDensity;
+        double kx = jx * keep + fx;
+        double ky = jy * keep + fy;
+        double kz = jz * keep + fz;
+        double before = 1 / density;
+        double after = 1 / (density + mass);
+        double common = mass - 1.5 * ((kx * kx + ky * ky + kz * kz) * after - (jx * jx + jy * jy + jz * jz) * before);
         for (int i = 0; i < VelocitySet.Q; i++) {
-            populations.add(cell, i, Equilibrium.deviation(i, deviation + mass, ux, uy, uz)
-                    - Equilibrium.deviation(i, deviation, jx / density, jy / density, jz / density));
+            double cj = CX[i] * jx + CY[i] * jy + CZ[i] * jz;
+            double ck = CX[i] * kx + CY[i] * ky + CZ[i] * kz;
+            populations.add(cell, i, WEIGHT[i] * (common + 3 * (ck - cj)
+                    + 4.5 * (ck * ck * after - cj * cj * before)));
         }
     }
 

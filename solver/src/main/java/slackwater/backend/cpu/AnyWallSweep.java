@@ -1,5 +1,6 @@
 package slackwater.backend.cpu;
 
+import java.util.Arrays;
 import slackwater.lattice.VelocitySet;
 
 /**
@@ -7,14 +8,20 @@ import slackwater.lattice.VelocitySet;
  * double precision, so that rounding of a slanted normal lets no mass through.
  */
 final class AnyWallSweep implements WallSweep {
+    private static final int PAIRS = VelocitySet.Q / 2;
+
     private final FrictionTable friction;
     private final double roughDrag;
     private final double area;
     private final int[] links;
-    /** Momentum along a frictionless wall is the sum of these times the populations: P c_i, turned round in L. */
-    private final double[] freeX = new double[VelocitySet.Q];
-    private final double[] freeY = new double[VelocitySet.Q];
-    private final double[] freeZ = new double[VelocitySet.Q];
+    /**
+     * Momentum along a frictionless wall is the sum over opposite pairs, 2p + 1 and 2p + 2, of these times the
+     * difference of the two populations; times their sum where one of them is a link, in L turned round.
+     */
+    private final double[] freeX = new double[PAIRS];
+    private final double[] freeY = new double[PAIRS];
+    private final double[] freeZ = new double[PAIRS];
+    private final double[] sign = new double[PAIRS];
     /** 2 c_i of each link, for the momentum E of bounce-back. */
     private final double[] twiceX;
     private final double[] twiceY;
@@ -36,21 +43,25 @@ final class AnyWallSweep implements WallSweep {
         gainY = new double[links.length];
         gainZ = new double[links.length];
         double[] n = wall.normal();
-        for (int i = 0; i < VelocitySet.Q; i++) {
+        for (int pair = 0; pair < PAIRS; pair++) {
+            int i = 2 * pair + 1;
             double outward = VelocitySet.cx(i) * n[0] + VelocitySet.cy(i) * n[1] + VelocitySet.cz(i) * n[2];
-            freeX[i] = VelocitySet.cx(i) - outward * n[0];
-            freeY[i] = VelocitySet.cy(i) - outward * n[1];
-            freeZ[i] = VelocitySet.cz(i) - outward * n[2];
+            double turned = isLink(i) ? -1 : 1;
+            freeX[pair] = turned * (VelocitySet.cx(i) - outward * n[0]);
+            freeY[pair] = turned * (VelocitySet.cy(i) - outward * n[1]);
+            freeZ[pair] = turned * (VelocitySet.cz(i) - outward * n[2]);
+            sign[pair] = isLink(i) == isLink(i + 1) ? -1 : 1;
         }
         for (int m = 0; m < links.length; m++) {
             addLink(m, links[m], wall.inverse());
         }
     }
 
+    private boolean isLink(int direction) {
+        return Arrays.binarySearch(links, direction) >= 0;
+    }
+
     private void addLink(int m, int i, double[] k) {
-        freeX[i] = -freeX[i];
-        freeY[i] = -freeY[i];
-        freeZ[i] = -freeZ[i];
         int x = VelocitySet.cx(i);
         int y = VelocitySet.cy(i);
         int z = VelocitySet.cz(i);
@@ -72,16 +83,18 @@ final class AnyWallSweep implements WallSweep {
 
     /** The formulas of docs/numerics.md; returns rho u_tau^2. */
     private double slide(float[] f, int[] base, int at) {
-        double density = 1;
+        double density = 1.0 + f[base[0] + at];
         double jx = 0;
         double jy = 0;
         double jz = 0;
-        for (int i = 0; i < freeX.length; i++) {
-            double value = f[base[i] + at];
-            density += value;
-            jx += freeX[i] * value;
-            jy += freeY[i] * value;
-            jz += freeZ[i] * value;
+        for (int pair = 0; pair < PAIRS; pair++) {
+            double plus = f[base[2 * pair + 1] + at];
+            double minus = f[base[2 * pair + 2] + at];
+            density += plus + minus;
+            double value = plus + sign[pair] * minus;
+            jx += freeX[pair] * value;
+            jy += freeY[pair] * value;
+            jz += freeZ[pair] * value;
         }
         double along = Math.sqrt(jx * jx + jy * jy + jz * jz);
         double rate = friction.rate(along / density, roughDrag);

@@ -14,12 +14,15 @@ import slackwater.lattice.WallFriction;
 /**
  * One copy of the populations, streamed in place: even steps read and write a cell's own populations, odd steps its
  * neighbours', so that a cell touches the same places when it reads as when it writes and no two cells share any
- * ([Bailey2009]). A step is: links, walls, kicks, sweep.
+ * ([Bailey2009]). A step is: links, walls, kicks, sweep. The walls
+ * of cells that no source kicks wait for the sweep and go just before their block, which then finds them in the cache:
+ * no cell's wall touches what another cell reads.
  */
 final class CpuSolver implements FlowSolver, Kicks.Populations {
     private final LatticeProblem problem;
     private final Layout layout;
     private final WallCells walls;
+    private final WallCells kickedWalls;
     private final Links links;
     private final Spans spans;
     private final Sweep[] sweeps;
@@ -38,10 +41,11 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     CpuSolver(LatticeProblem problem, int threads) {
         this.problem = problem;
         this.layout = new Layout(problem);
-        this.walls = new WallCells(WallFriction.of(problem.operator()));
-        float[] eddy = new float[layout.stride];
-        this.links = new Links(problem, layout, walls, eddy);
         this.spans = new Spans(problem, layout);
+        this.walls = new WallCells(WallFriction.of(problem.operator()), spans);
+        this.kickedWalls = new WallCells(WallFriction.of(problem.operator()), spans);
+        float[] eddy = new float[layout.stride];
+        this.links = new Links(problem, layout, walls, kickedWalls, eddy);
         this.sweeps = new Sweep[threads];
         Arrays.setAll(sweeps, worker -> new BgkSweep((Bgk) problem.operator(), eddy));
         this.f = new float[layout.floats()];
@@ -62,6 +66,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         step = 0;
         fresh = true;
         walls.clear();
+        kickedWalls.clear();
         for (int cell = 0; cell < problem.cells(); cell++) {
             boolean solid = problem.solid()[cell];
             for (int i = 0; i < VelocitySet.Q; i++) {
@@ -75,7 +80,10 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     @Override
     public void advance(int steps) {
         for (int n = 0; n < steps; n++) {
-            applyLinks();
+            if (!fresh) {
+                applyLinks();
+                kickedWalls.apply(f, base(), 0, kickedWalls.rows(), rooms[0]);
+            }
             kicks.apply(step, this);
             crew.run(sweepTask);
             step++;
@@ -88,28 +96,42 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
      * Doing it again changes nothing.
      */
     private void applyLinks() {
+        crew.run(copyTask);
+        links.push(f, even());
+    }
+
+    /** All that has to be done before populations can be read; doing it again changes nothing. */
+    private void arrive() {
         if (!fresh) {
-            crew.run(copyTask);
-            links.push(f, even());
+            applyLinks();
+            kickedWalls.apply(f, base(), 0, kickedWalls.rows(), rooms[0]);
             crew.run(wallTask);
         }
     }
 
     private void copyShare(int worker) {
-        links.copy(f, even(), share(links.count(), worker), share(links.count(), worker + 1));
+        Copies copies = links.copies(even());
+        copies.apply(f, share(copies.runs(), worker), share(copies.runs(), worker + 1));
     }
 
     private void wallShare(int worker) {
-        walls.apply(f, readBase[even() ? 0 : 1], share(walls.rows(), worker), share(walls.rows(), worker + 1),
-                rooms[worker]);
+        walls.apply(f, base(), share(walls.rows(), worker), share(walls.rows(), worker + 1), rooms[worker]);
     }
 
     private void sweepShare(int worker) {
-        int[] base = readBase[even() ? 0 : 1];
+        int[] base = base();
         int last = share(spans.count(), worker + 1);
         for (int block = share(spans.count(), worker); block < last; block++) {
+            if (!fresh) {
+                walls.apply(f, base, walls.firstRow(block), walls.firstRow(block + 1), rooms[worker]);
+            }
             sweeps[worker].collide(f, base, spans.from(block), spans.to(block));
         }
+    }
+
+    /** Where direction i of cell 0 is read in the step that follows. */
+    private int[] base() {
+        return readBase[even() ? 0 : 1];
     }
 
     private int share(int count, int worker) {
@@ -127,13 +149,13 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
 
     @Override
     public void read(Moments moments) {
-        applyLinks();
+        arrive();
         crew.run(worker -> readShare(moments, share(problem.cells(), worker), share(problem.cells(), worker + 1)));
         kicks.addHalfForce(step, moments);
     }
 
     private void readShare(Moments moments, int from, int to) {
-        int[] base = readBase[even() ? 0 : 1];
+        int[] base = base();
         for (int cell = from; cell < to; cell++) {
             boolean solid = problem.solid()[cell];
             float deviation = 0;
@@ -156,16 +178,18 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
 
     @Override
     public void readWallStress(float[] stress) {
-        applyLinks();
+        arrive();
+        Arrays.fill(stress, 0);
         walls.readStress(stress);
+        kickedWalls.readStress(stress);
     }
 
     @Override
     public FlowState state() {
-        applyLinks();
+        arrive();
         int cells = problem.cells();
         float[] deviations = new float[cells * VelocitySet.Q];
-        int[] base = readBase[even() ? 0 : 1];
+        int[] base = base();
         for (int i = 0; i < VelocitySet.Q; i++) {
             for (int cell = 0; cell < cells; cell++) {
                 deviations[i * cells + cell] = problem.solid()[cell] ? 0 : f[base[i] + homes[cell]];
@@ -184,8 +208,9 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         step = state.step();
         fresh = true;
         walls.clear();
+        kickedWalls.clear();
         Arrays.fill(f, 0);
-        int[] base = readBase[even() ? 0 : 1];
+        int[] base = base();
         for (int i = 0; i < VelocitySet.Q; i++) {
             for (int cell = 0; cell < cells; cell++) {
                 if (!problem.solid()[cell]) {

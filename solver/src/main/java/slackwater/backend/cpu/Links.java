@@ -1,6 +1,8 @@
 package slackwater.backend.cpu;
 
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.stream.IntStream;
 import slackwater.lattice.LatticeProblem;
 import slackwater.lattice.MixingLength;
 import slackwater.lattice.Streaming;
@@ -20,25 +22,29 @@ final class Links {
     private final LatticeProblem problem;
     private final Layout layout;
     private final WallCells walls;
-    private int[] evenTo = new int[1024];
-    private int[] evenFrom = new int[1024];
-    private int[] oddTo = new int[1024];
-    private int[] oddFrom = new int[1024];
-    private int count;
-    private int[] moving = new int[16];
+    private final WallCells kickedWalls;
+    private final BitSet kicked = new BitSet();
+    private final Copies even = new Copies();
+    private final Copies odd = new Copies();
+    private int[] evenMoving = new int[16];
+    private int[] oddMoving = new int[16];
     private float[] gain = new float[16];
     private int movingCount;
 
     /**
      * Lists the links of a problem and tells the walls of the law of the wall which cells touch them.
      *
+     * @param walls gets the cells at walls but for those that a source kicks, which {@code kickedWalls} gets
      * @param eddy filled with 18 sqrt(2) l^2 of every cell, for its mixing length l, in the array's layout
      */
-    Links(LatticeProblem problem, Layout layout, WallCells walls, float[] eddy) {
+    Links(LatticeProblem problem, Layout layout, WallCells walls, WallCells kickedWalls, float[] eddy) {
         Arrays.fill(eddy, eddy(problem, false));
         this.problem = problem;
         this.layout = layout;
         this.walls = walls;
+        this.kickedWalls = kickedWalls;
+        problem.forces().forEach(force -> IntStream.of(force.cells()).forEach(kicked::set));
+        problem.massSources().forEach(source -> IntStream.of(source.cells()).forEach(kicked::set));
         Streaming streaming = new Streaming(problem);
         int[] home = layout.homes(problem);
         for (int k = 0; k < problem.nz(); k++) {
@@ -51,26 +57,20 @@ final class Links {
                 }
             }
         }
+        even.packed();
+        odd.packed();
     }
 
-    int count() {
-        return count;
-    }
-
-    /** Does the copies from one link to another for the parity of the step that follows. */
-    void copy(float[] f, boolean even, int from, int to) {
-        int[] target = even ? evenTo : oddTo;
-        int[] source = even ? evenFrom : oddFrom;
-        for (int n = from; n < to; n++) {
-            f[target[n]] = f[source[n]];
-        }
+    /** The copies for the parity of the step that follows. */
+    Copies copies(boolean evenStep) {
+        return evenStep ? even : odd;
     }
 
     /** Adds what moving walls give; after the copies. */
-    void push(float[] f, boolean even) {
-        int[] target = even ? evenTo : oddTo;
+    void push(float[] f, boolean evenStep) {
+        int[] target = evenStep ? evenMoving : oddMoving;
         for (int n = 0; n < movingCount; n++) {
-            f[target[moving[n]]] += gain[n];
+            f[target[n]] += gain[n];
         }
     }
 
@@ -85,23 +85,22 @@ final class Links {
                 continue;
             }
             int opposite = VelocitySet.opposite(direction);
-            ensureRoom();
-            evenTo[count] = direction * layout.stride + cell;
-            evenFrom[count] = origin.direction() * layout.stride + left + layout.offset(origin.direction());
-            oddTo[count] = opposite * layout.stride + cell - layout.offset(direction);
-            oddFrom[count] = VelocitySet.opposite(origin.direction()) * layout.stride + left;
+            int evenTo = direction * layout.stride + cell;
+            int oddTo = opposite * layout.stride + cell - layout.offset(direction);
+            even.add(evenTo, origin.direction() * layout.stride + left + layout.offset(origin.direction()));
+            odd.add(oddTo, VelocitySet.opposite(origin.direction()) * layout.stride + left);
             if (origin.gain() != 0) {
-                addMoving(origin.gain());
+                addMoving(evenTo, oddTo, origin.gain());
             }
             if (origin.law().isPresent()) {
                 turned |= 1 << direction;
                 roughDrag = Math.max(roughDrag, WallFriction.roughDrag(origin.law().get()));
             }
-            count++;
         }
         if (turned != 0) {
             eddy[cell] = eddy(problem, true);
-            walls.add(problem.index(i, j, k), cell, turned, roughDrag);
+            int index = problem.index(i, j, k);
+            (kicked.get(index) ? kickedWalls : walls).add(index, cell, turned, roughDrag);
         }
     }
 
@@ -110,23 +109,15 @@ final class Links {
         return (float) (18 * Math.sqrt(2) * length * length);
     }
 
-    private void addMoving(double value) {
-        if (movingCount == moving.length) {
-            moving = Arrays.copyOf(moving, 2 * movingCount);
+    private void addMoving(int evenTo, int oddTo, double value) {
+        if (movingCount == gain.length) {
+            evenMoving = Arrays.copyOf(evenMoving, 2 * movingCount);
+            oddMoving = Arrays.copyOf(oddMoving, 2 * movingCount);
             gain = Arrays.copyOf(gain, 2 * movingCount);
         }
-        moving[movingCount] = count;
+        evenMoving[movingCount] = evenTo;
+        oddMoving[movingCount] = oddTo;
         gain[movingCount++] = (float) value;
-    }
-
-    private void ensureRoom() {
-        if (count == evenTo.length) {
-            int room = 2 * count;
-            evenTo = Arrays.copyOf(evenTo, room);
-            evenFrom = Arrays.copyOf(evenFrom, room);
-            oddTo = Arrays.copyOf(oddTo, room);
-            oddFrom = Arrays.copyOf(oddFrom, room);
-        }
     }
 
     private static boolean onFace(LatticeProblem problem, int i, int j, int k) {

@@ -10,7 +10,7 @@ import slackwater.lattice.LatticeProblem;
  * threads share them evenly, always at the same places whatever the number of threads.
  */
 final class Spans {
-    private static final int BLOCK = 2048;
+    private static final int BLOCK = 512;
     /** Solid stretches at least this long are left out; no shorter than a vector, so that a sweep may run over. */
     private static final int GAP = 64;
 

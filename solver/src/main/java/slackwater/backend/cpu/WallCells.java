@@ -16,7 +16,7 @@ import slackwater.lattice.WallFriction;
  */
 final class WallCells {
     /** Rows are cut at this many cells, so that threads share them evenly: whole vectors of any machine. */
-    private static final int LONGEST_ROW = 64;
+    static final int LONGEST_ROW = 64;
 
     private final FrictionTable friction;
     private final Map<List<Number>, OptionalInt> numbers = new HashMap<>();
@@ -29,9 +29,16 @@ final class WallCells {
     private int[] rowHome = new int[256];
     private int[] rowKind = new int[256];
     private int rows;
+    private final Spans spans;
+    /** First row of each block, up to the block of the last cell. */
+    private final int[] firstRow;
+    private int block;
 
-    WallCells(WallFriction law) {
+    /** @param spans the blocks of the sweep: a row ends where one does */
+    WallCells(WallFriction law, Spans spans) {
         friction = new FrictionTable(law);
+        this.spans = spans;
+        firstRow = new int[spans.count()];
     }
 
     /**
@@ -52,9 +59,19 @@ final class WallCells {
             stress = Arrays.copyOf(stress, 2 * count);
         }
         cell[count] = index;
-        extend(at, number.getAsInt());
+        boolean cut = enter(at);
+        extend(at, number.getAsInt(), cut);
         count++;
         rowStart[rows] = count;
+    }
+
+    /** Goes on to the block of a cell; true if that is another one. */
+    private boolean enter(int at) {
+        int before = block;
+        while (at >= spans.to(block)) {
+            firstRow[++block] = rows;
+        }
+        return block > before;
     }
 
     /** The number of this kind of wall; empty if plain bounce-back is to stay. */
@@ -69,8 +86,8 @@ final class WallCells {
     }
 
     /** Lengthens the last row by a cell or begins a new one. */
-    private void extend(int at, int kind) {
-        int length = rows == 0 ? 0 : count - rowStart[rows - 1];
+    private void extend(int at, int kind, boolean cut) {
+        int length = rows == 0 || cut ? 0 : count - rowStart[rows - 1];
         if (length > 0 && length < LONGEST_ROW && kind == rowKind[rows - 1] && at == rowHome[rows - 1] + length) {
             return;
         }
@@ -84,6 +101,11 @@ final class WallCells {
         rowKind[rows++] = kind;
     }
 
+    /** The first row in a block of the sweep or in any that follows. */
+    int firstRow(int block) {
+        return block > this.block ? rows : firstRow[block];
+    }
+
     int rows() {
         return rows;
     }
@@ -93,9 +115,8 @@ final class WallCells {
         Arrays.fill(stress, 0);
     }
 
-    /** Writes rho u_tau^2 of every cell, x fastest. */
+    /** Writes rho u_tau^2 of each of its cells, x fastest. */
     void readStress(float[] target) {
-        Arrays.fill(target, 0);
         for (int n = 0; n < count; n++) {
             target[cell[n]] = stress[n];
         }
