@@ -5,10 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -40,8 +40,6 @@ import slackwater.viewer.shape.SliceSheet.Cut;
             "  slackwater picture out/terrace-120 --view corner --show streamlines --out stream.png",
             "  slackwater picture my-tank.toml --out layout.png"})
 final class Picture implements Callable<Integer> {
-    private static final int MOST_PX = 16384;
-
     @Spec
     private CommandSpec spec;
 
@@ -58,13 +56,8 @@ final class Picture implements Callable<Integer> {
             + " still-water,jets,names).")
     private List<String> shown = List.of("still-water", "jets", "names");
 
-    @Option(names = "--size", paramLabel = "WxH", defaultValue = "1600x900",
-            description = "Size in units of type; pixels at scale 1 (default ${DEFAULT-VALUE}).")
-    private String size;
-
-    @Option(names = "--scale", paramLabel = "S", defaultValue = "1",
-            description = "Pixels a unit of type, 0.5 to 4 (default ${DEFAULT-VALUE}): 1.5 makes all finer.")
-    private double scale;
+    @Mixin
+    private FrameOptions options;
 
     @Option(names = "--out", paramLabel = "FILE", defaultValue = "picture.png",
             description = "The PNG file to write (default ${DEFAULT-VALUE}).")
@@ -72,7 +65,7 @@ final class Picture implements Callable<Integer> {
 
     @Override
     public Integer call() throws ScenarioFaults {
-        Frame frame = frame();
+        Frame frame = options.frame();
         Set<Layer> layers = layers();
         Scene scene = Source.read(source);
         Drawing drawing = Composer.draw(scene, Look.of(scene, layers, cuts(scene.scenario())));
@@ -106,21 +99,5 @@ final class Picture implements Callable<Integer> {
                     + ", must be one of " + String.join(", ", Layer.words()))));
         }
         return layers;
-    }
-
-    private Frame frame() {
-        String[] sides = size.toLowerCase(Locale.ROOT).split("x");
-        try {
-            int width = (int) Math.round(Integer.parseInt(sides[0]) * scale);
-            int height = (int) Math.round(Integer.parseInt(sides[1]) * scale);
-            if (sides.length == 2 && Math.min(width, height) >= 64 && Math.max(width, height) <= MOST_PX
-                    && scale >= 0.5 && scale <= 4) {
-                return new Frame(width, height, scale);
-            }
-        } catch (NumberFormatException | ArrayIndexOutOfBoundsException odd) {
-            // told below with all else that does not fit
-        }
-        throw new BadInput("--size, --scale: found " + size + " at " + scale + ", must be like 1600x900, 64 to "
-                + MOST_PX + " pixels each way, at 0.5 to 4");
     }
 }

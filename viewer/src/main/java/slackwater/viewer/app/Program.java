@@ -21,7 +21,7 @@ public final class Program {
     }
 
     static Extras extras() {
-        return new Extras(List.of(new Watch(), new Picture()), new GlArtist());
+        return new Extras(List.of(new Watch(), new Picture(), new BenchView()), new GlArtist());
     }
 
     /** Newer Javas warn at every start of libraries that reach memory the old way; these two then know a new one. */

@@ -14,6 +14,7 @@ public record Water(FlowStatistics flow, float[] stillProbability, boolean settl
     private static final double[] TOPS_M_PER_S = {0.02, 0.05, 0.08, 0.10, 0.12, 0.15, 0.20, 0.25, 0.30, 0.40, 0.50,
         0.60, 0.80, 1.0, 1.5, 2.0, 3.0};
     private static final double TOP_SHARE = 0.98;
+    private static final int CLASSES = 4096;
 
     public Water {
         if (stillProbability.length != flow.grid().cells()) {
@@ -23,21 +24,39 @@ public record Water(FlowStatistics flow, float[] stillProbability, boolean settl
 
     /** The round speed, metres per second, that 98 % of the water keeps below: where colours end. */
     public double topMPerS() {
-        return Arrays.stream(TOPS_M_PER_S).filter(round -> round >= quantileMPerS(TOP_SHARE)).findFirst()
+        double high = quantileMPerS(TOP_SHARE);
+        return Arrays.stream(TOPS_M_PER_S).filter(round -> round >= high).findFirst()
                 .orElse(TOPS_M_PER_S[TOPS_M_PER_S.length - 1]);
     }
 
-    /** The mean speed that a share of the water keeps below, metres per second. */
+    /**
+     * The mean speed that a share of the water keeps below, metres per second; too high by a four thousandth of the
+     * greatest speed at most. Counts instead of sorting, since a fine field has millions of cells.
+     */
     public double quantileMPerS(double share) {
-        float[] speeds = new float[flow.grid().cells()];
-        int water = 0;
-        for (int cell = 0; cell < speeds.length; cell++) {
+        float greatest = 0;
+        long water = 0;
+        for (int cell = 0; cell < flow.grid().cells(); cell++) {
             if (flow.fluid()[cell]) {
-                speeds[water++] = flow.meanSpeed()[cell];
+                greatest = Math.max(greatest, flow.meanSpeed()[cell]);
+                water++;
             }
         }
-        Arrays.sort(speeds, 0, water);
-        return water == 0 ? 0 : speeds[(int) (share * (water - 1))];
+        if (greatest == 0) {
+            return 0;
+        }
+        long[] counts = new long[CLASSES + 1];
+        for (int cell = 0; cell < flow.grid().cells(); cell++) {
+            if (flow.fluid()[cell]) {
+                counts[(int) (flow.meanSpeed()[cell] / greatest * CLASSES)]++;
+            }
+        }
+        long below = 0;
+        int reached = 0;
+        while (reached < CLASSES && below + counts[reached] < share * water) {
+            below += counts[reached++];
+        }
+        return greatest * Math.min(1.0, (reached + 1.0) / CLASSES);
     }
 
     /** Memory of the fields, bytes: eight numbers a cell, its chance of standing still and whether it is water. */

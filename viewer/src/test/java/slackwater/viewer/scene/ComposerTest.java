@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import slackwater.analysis.Verdict;
 import slackwater.viewer.colour.Colour;
@@ -80,6 +81,17 @@ class ComposerTest {
         for (Verdict verdict : Verdict.values()) {
             Colour colour = Palette.of(verdict);
             assertFalse(colour.green() > 1.15 * colour.red() && colour.green() > 1.15 * colour.blue(), "green");
+        }
+    }
+
+    /** Against sorting every speed. */
+    @Test
+    void countsSpeedsAsSortingThemWould() {
+        Water water = MadeUpScene.scene(CELL_M, true).water().orElseThrow();
+        double[] speeds = IntStream.range(0, water.flow().grid().cells()).filter(cell -> water.flow().fluid()[cell])
+                .mapToDouble(cell -> water.flow().meanSpeed()[cell]).sorted().toArray();
+        for (double share = 0.05; share < 1; share += 0.1) {
+            assertEquals(speeds[(int) (share * (speeds.length - 1))], water.quantileMPerS(share), 2e-4);
         }
     }
 
