@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -18,6 +19,7 @@ import slackwater.cli.ExitCode;
 import slackwater.report.Png;
 import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioFaults;
+import slackwater.viewer.camera.Camera;
 import slackwater.viewer.camera.Frame;
 import slackwater.viewer.camera.View;
 import slackwater.viewer.gl.Image;
@@ -40,6 +42,8 @@ import slackwater.viewer.shape.SliceSheet.Cut;
             "  slackwater picture out/terrace-120 --view corner --show streamlines --out stream.png",
             "  slackwater picture my-tank.toml --out layout.png"})
 final class Picture implements Callable<Integer> {
+    private static final int MOST_TURNS = 1000;
+
     @Spec
     private CommandSpec spec;
 
@@ -56,6 +60,10 @@ final class Picture implements Callable<Integer> {
             + " still-water,jets,names).")
     private List<String> shown = List.of("still-water", "jets", "names");
 
+    @Option(names = "--turntable", paramLabel = "N", defaultValue = "1",
+            description = "Draw N pictures from round the tank, picture-000.png and on, for a film.")
+    private int turns;
+
     @Mixin
     private FrameOptions options;
 
@@ -69,17 +77,40 @@ final class Picture implements Callable<Integer> {
         Set<Layer> layers = layers();
         Scene scene = Source.read(source);
         Drawing drawing = Composer.draw(scene, Look.of(scene, layers, cuts(scene.scenario())));
+        if (turns < 1 || turns > MOST_TURNS) {
+            throw new BadInput("--turntable: found " + turns + ", must be 1 to " + MOST_TURNS + " pictures");
+        }
         try (Offscreen offscreen = Offscreen.open()) {
-            Image image = offscreen.draw(drawing, view.on(drawing.boxM(), frame, Renderer.margins(drawing)), frame);
-            Files.write(target, Png.encode(image.widthPx(), image.heightPx(), image.rgb()));
-            spec.commandLine().getOut().println("Written to " + target + ".");
+            Camera camera = view.on(drawing.boxM(), frame, Renderer.margins(drawing));
+            for (int n = 0; n < turns; n++) {
+                write(offscreen.draw(drawing, camera.orbited(2 * Math.PI * n / turns, 0), frame), file(n));
+            }
+            spec.commandLine().getOut().println(turns == 1 ? "Written to " + target + "."
+                    : "Written to " + file(0) + " and on, " + turns + " pictures.");
         } catch (NoGraphics none) {
             throw new BadInput(none.getMessage());
-        } catch (IOException unwritten) {
-            throw new BadInput("--out: " + target + " cannot be written (" + unwritten.getMessage()
-                    + "); choose another file");
         }
         return ExitCode.DONE;
+    }
+
+    private static void write(Image image, Path file) {
+        try {
+            Files.write(file, Png.encode(image.widthPx(), image.heightPx(), image.rgb()));
+        } catch (IOException unwritten) {
+            throw new BadInput("--out: " + file + " cannot be written (" + unwritten.getMessage()
+                    + "); choose another file");
+        }
+    }
+
+    /** The file of a picture: the one that was named, or of several one with a number before its ending. */
+    private Path file(int number) {
+        if (turns == 1) {
+            return target;
+        }
+        String name = target.getFileName().toString();
+        int dot = name.lastIndexOf('.') < 0 ? name.length() : name.lastIndexOf('.');
+        return target.resolveSibling(name.substring(0, dot) + String.format(Locale.ROOT, "-%03d", number)
+                + name.substring(dot));
     }
 
     /** The slice that is seen square on; from the corner, an upright and a level one. */

@@ -15,7 +15,7 @@ import org.lwjgl.system.MemoryStack;
 import org.lwjgl.system.MemoryUtil;
 
 /** An OpenGL context that belongs to no window, through EGL: without any screen, or else on a graphics card. */
-final class EglContext implements AutoCloseable {
+final class EglContext implements Context {
     /** EGL_PLATFORM_SURFACELESS_MESA and EGL_PLATFORM_DEVICE_EXT of the Khronos registry. */
     private static final int SURFACELESS = 0x31DD;
     private static final int DEVICE = 0x313F;

@@ -17,12 +17,12 @@ import slackwater.viewer.scene.Drawing;
 
 /** Draws pictures without a window, a screen or a graphics card. Belongs to the thread that opened it. */
 public final class Offscreen implements AutoCloseable {
-    private final EglContext context;
+    private final Context context;
     private final Renderer renderer;
 
     private Canvas unseen;
 
-    private Offscreen(EglContext context) {
+    private Offscreen(Context context) {
         this.context = context;
         this.renderer = new Renderer();
         this.unseen = new Canvas(new Frame(1, 1, 1), 0);
@@ -30,7 +30,7 @@ public final class Offscreen implements AutoCloseable {
 
     /** @throws NoGraphics where there is nothing to draw with */
     public static Offscreen open() throws NoGraphics {
-        return new Offscreen(EglContext.open());
+        return new Offscreen(Context.open());
     }
 
     /** What does the drawing, in the driver's words. */

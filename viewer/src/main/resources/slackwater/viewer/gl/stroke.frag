@@ -24,7 +24,7 @@ void main() {
         discard;
     }
     float step = mix(shades.x, shades.y, share);
-    vec4 colour = shades.x < -0.5 ? own : vec4(texture(maps, vec2((step * 255.0 + 0.5) / 256.0, row)).rgb, own.a);
+    vec4 colour = shades.x < -0.5 ? own : vec4(textureLod(maps, vec2((step * 255.0 + 0.5) / 256.0, row), 0.0).rgb, own.a);
     float core = clamp(halfWidth + 0.5 - far, 0.0, 1.0);
     colour.rgb = rim > 0.0 ? mix(vec3(0.16, 0.19, 0.21), colour.rgb, core) : colour.rgb;
     // The rim lies a little behind, so that crossing lines stay whole.

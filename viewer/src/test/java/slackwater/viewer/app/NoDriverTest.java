@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slackwater.cli.ExitCode;
 
-/** A machine without a driver, made by naming a library that is not there; each in a process of its own. */
+/** A machine without driver and screen, made by naming a library that is not there; each in a process of its own. */
 class NoDriverTest {
     private static final String MISSING = "-Dorg.lwjgl.egl.libname=libnothing-of-this-name.so";
 
@@ -31,8 +31,9 @@ class NoDriverTest {
         command.addAll(List.of(words));
         Path out = folder.resolve("out.txt");
         Path err = folder.resolve("err.txt");
-        int code = new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile()).start()
-                .waitFor();
+        ProcessBuilder process = new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
+        process.environment().keySet().removeAll(List.of("DISPLAY", "WAYLAND_DISPLAY"));
+        int code = process.start().waitFor();
         String said = Files.readString(err, StandardCharsets.UTF_8)
                 .replaceFirst("WARNING: Using incubator modules.*\\R", "");
         return new Said(code, Files.readString(out, StandardCharsets.UTF_8), said);

@@ -1,6 +1,7 @@
 package slackwater.viewer.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -10,6 +11,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,10 +76,21 @@ class PictureTest {
     }
 
     @Test
+    void aTurntableWritesAPictureForEachTurn() throws IOException {
+        assumeGraphics();
+        Said said = say("picture", NANO, "--turntable", "3", "--size", "120x90", "--out", folder.resolve("turn.png"));
+        assertEquals(ExitCode.DONE, said.code(), said.err());
+        byte[] first = Files.readAllBytes(folder.resolve("turn-000.png"));
+        byte[] last = Files.readAllBytes(folder.resolve("turn-002.png"));
+        assertFalse(Arrays.equals(first, last), "the camera went round");
+    }
+
+    @Test
     void saysWhatIsWrong() {
         assertRefused("--show: found fog, must be one of still-water, speed", "picture", NANO, "--show", "fog");
         assertRefused("--size, --scale: found 10", "picture", NANO, "--size", "10");
         assertRefused("--size, --scale: found 99999x20", "picture", NANO, "--size", "99999x20");
+        assertRefused("--turntable: found 0", "picture", NANO, "--turntable", "0");
         assertRefused("has no result.json, must be the folder of a finished run", "picture", folder);
         assertRefused("nowhere.toml: is missing", "picture", "nowhere.toml");
         assertRefused("Invalid value for option '--view'", "picture", NANO, "--view", "below");
