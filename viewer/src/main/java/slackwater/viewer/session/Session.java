@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import slackwater.geometry.Bounds;
 import slackwater.geometry.Vec3;
@@ -45,6 +47,7 @@ public final class Session implements AutoCloseable {
     private boolean help;
     private boolean screenshot;
     private boolean closed;
+    private final Map<String, Double> outputs = new HashMap<>();
 
     /** @param sides one or two tanks */
     public Session(List<Side> sides, Units units) {
@@ -139,6 +142,15 @@ public final class Session implements AutoCloseable {
 
     void point(Optional<Vec3> placeM) {
         pointM = placeM;
+    }
+
+    /** The output that a pump had before it was switched off; all of it where that is not known. */
+    double outputBefore(String pump) {
+        return outputs.getOrDefault(pump, 1.0);
+    }
+
+    void rememberOutput(String pump, double fraction) {
+        outputs.put(pump, fraction);
     }
 
     public Optional<Question> question() {
