@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -93,6 +95,33 @@ class ComposerTest {
         for (double share = 0.05; share < 1; share += 0.1) {
             assertEquals(speeds[(int) (share * (speeds.length - 1))], water.quantileMPerS(share), 2e-4);
         }
+    }
+
+    /** What lies on the ground goes on top of sand and rock, and not on the undersides. */
+    @Test
+    void depositsLieOnTheGround() {
+        Scene bare = MadeUpScene.scene(0.02, true);
+        Water water = bare.water().orElseThrow();
+        float[] even = new float[water.flow().grid().cells()];
+        Arrays.fill(even, 2);
+        Scene scene = bare.with(new Water(water.flow(), water.stillProbability(), Map.of("fine food", even), true));
+        Drawing drawing = drawn(scene, EnumSet.of(Layer.DEPOSIT));
+        assertTrue(drawing.notes().toString().contains("fine food"), drawing.notes().toString());
+        List<Body> maps = drawing.items().stream().filter(item -> item.paint().map().isPresent())
+                .map(item -> (Body) item).toList();
+        assertEquals(1 + scene.scenario().rocks().size(), maps.size());
+        for (Body map : maps) {
+            for (int n = 0; n < map.shades().length; n++) {
+                boolean buried = map.surface().points()[3 * n + 2] < 0.05;
+                boolean terrace = Math.abs(map.surface().points()[3 * n] - 0.6) < 0.06
+                        && map.surface().points()[3 * n + 2] > 0.1;
+                boolean under = terrace && map.surface().normals()[3 * n + 2] < -0.5;
+                boolean onTop = map.surface().normals()[3 * n + 2] > 0.9 && !buried;
+                assertTrue(!onTop || map.shades()[n] == 1, "on top: " + map.shades()[n]);
+                assertTrue(!under || map.shades()[n] == 0, "underneath: " + map.shades()[n]);
+            }
+        }
+        assertTrue(drawn(bare, EnumSet.of(Layer.DEPOSIT)).notes().toString().contains("no deposit to show"));
     }
 
     @Test
