@@ -15,6 +15,7 @@ import slackwater.units.Unit;
 import slackwater.viewer.colour.Colour;
 import slackwater.viewer.edit.Drag;
 import slackwater.viewer.edit.Thing;
+import slackwater.viewer.live.LiveFlow;
 import slackwater.viewer.panel.Rows.Button;
 import slackwater.viewer.panel.Rows.Field;
 import slackwater.viewer.scene.Layer;
@@ -257,9 +258,12 @@ public final class Panel {
                 layer(Action.TRACERS, "Specks", Layer.TRACERS)));
         rows.buttons(List.of(layer(Action.STREAMLINES, "Streamlines", Layer.STREAMLINES),
                 layer(Action.FAST_WATER, "Fast water", Layer.FAST_WATER)));
-        rows.buttons(List.of(layer(Action.SHEAR, "Bed shear", Layer.SHEAR), layer(Action.JETS, "Aims", Layer.JETS)));
-        rows.buttons(List.of(layer(Action.NAMES, "Names", Layer.NAMES),
-                button(Action.DIFFERENCE, "Difference", session.showing().difference(),
+        boolean grains = side().water().map(water -> !water.deposits().isEmpty()).orElse(false);
+        rows.buttons(List.of(layer(Action.SHEAR, "Bed shear", Layer.SHEAR), button(Action.DEPOSIT, "Deposit",
+                session.showing().layers().contains(Layer.DEPOSIT), grains)));
+        rows.buttons(List.of(layer(Action.JETS, "Aims", Layer.JETS), layer(Action.NAMES, "Names", Layer.NAMES)));
+        rows.buttons(List.of(button(Action.PAUSE, "Pause", side().flow().map(LiveFlow::paused).orElse(false),
+                side().flow().isPresent()), button(Action.DIFFERENCE, "Difference", session.showing().difference(),
                         session.sides().size() == 2)));
         rows.buttons(List.of(cut(Action.SLICE_X, Axis.X), cut(Action.SLICE_Y, Axis.Y), cut(Action.SLICE_Z, Axis.Z)));
         for (Axis axis : Axis.values()) {

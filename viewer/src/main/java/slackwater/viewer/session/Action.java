@@ -62,6 +62,7 @@ public enum Action {
     STREAMLINES("Show", "streamlines", Stroke.of('L')),
     FAST_WATER("Show", "fast water", Stroke.of('F')),
     SHEAR("Show", "shear on sand and rock", Stroke.of('E')),
+    DEPOSIT("Show", "where waste came to lie", Stroke.of('K')),
     JETS("Show", "cones of the pumps", Stroke.of('J')),
     NAMES("Show", "names and readings", Stroke.of('N')),
     SLICE_X("Show", "slice from left to right", Stroke.of('X')),

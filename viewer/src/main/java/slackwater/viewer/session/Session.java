@@ -242,6 +242,7 @@ public final class Session implements AutoCloseable {
             case STREAMLINES -> showing.toggle(Layer.STREAMLINES);
             case FAST_WATER -> showing.toggle(Layer.FAST_WATER);
             case SHEAR -> showing.toggle(Layer.SHEAR);
+            case DEPOSIT -> deposit();
             case JETS -> showing.toggle(Layer.JETS);
             case NAMES -> showing.toggle(Layer.NAMES);
             case SLICE_X -> showing.toggle(Axis.X, inside);
@@ -286,6 +287,14 @@ public final class Session implements AutoCloseable {
             showing.toggleDifference();
         } else {
             message = "A difference needs two tanks: slackwater view A B.";
+        }
+    }
+
+    private void deposit() {
+        if (sides.stream().flatMap(one -> one.water().stream()).anyMatch(water -> !water.deposits().isEmpty())) {
+            showing.toggle(Layer.DEPOSIT);
+        } else {
+            message = "No waste was followed in this water; a finished run can have that.";
         }
     }
 

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The window on a real X server of its own, Xvfb; what happens there is in {@link DrivenSession}. */
 class DrivenSessionTest {
-    private static final long PATIENCE_S = 120;
+    private static final long PATIENCE_S = 300;
 
     @TempDir
     private Path folder;
