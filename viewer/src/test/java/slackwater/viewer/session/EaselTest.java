@@ -79,10 +79,9 @@ class EaselTest {
         assertNotEquals(before.items(), after.items());
     }
 
-    /** A snapshot may be under way while the clock is stopped. */
+    /** A step may be under way while the clock is stopped. */
     private void settleThreads() throws InterruptedException {
-        await(() -> first.flow().orElseThrow().paused());
-        Thread.sleep(300);
+        await(() -> first.flow().orElseThrow().resting() && second.flow().orElseThrow().resting());
     }
 
     /** Numbers are grey and still water is not told of until the flow has found its way. */
