@@ -78,8 +78,11 @@ public record Water(FlowStatistics flow, float[] stillProbability, Map<String, f
         return greatest * Math.min(1.0, (reached + 1.0) / CLASSES);
     }
 
-    /** Memory of the fields, bytes: eight numbers a cell, its chance of standing still and whether it is water. */
+    /**
+     * Memory of the fields, bytes: eight numbers a cell, its chance of standing still, what lies there of each kind,
+     * and whether it is water.
+     */
     public long bytes() {
-        return flow.grid().cells() * (9L * Float.BYTES + 1);
+        return flow.grid().cells() * ((9L + deposits.size()) * Float.BYTES + 1);
     }
 }

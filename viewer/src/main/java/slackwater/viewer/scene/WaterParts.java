@@ -39,8 +39,8 @@ public final class WaterParts {
         FlowStatistics flow = water.flow();
         float[] soaked = Soaked.of(flow.grid(), flow.fluid(), water.stillProbability());
         List<Item> items = new ArrayList<>();
-        add(items, Isosurface.of(flow.grid(), soaked, StillWater.LIKELY).below(levelM), LIKELY);
-        add(items, Isosurface.of(flow.grid(), soaked, StillWater.SURELY).below(levelM), SURELY);
+        add(items, Isosurface.openAtGlass(flow.grid(), soaked, StillWater.LIKELY).below(levelM), LIKELY);
+        add(items, Isosurface.openAtGlass(flow.grid(), soaked, StillWater.SURELY).below(levelM), SURELY);
         return items;
     }
 
@@ -49,7 +49,7 @@ public final class WaterParts {
         FlowStatistics flow = water.flow();
         List<Item> items = new ArrayList<>();
         float[] soaked = Soaked.of(flow.grid(), flow.fluid(), flow.meanSpeed());
-        add(items, Isosurface.of(flow.grid(), soaked, aboveMPerS).below(levelM), FAST);
+        add(items, Isosurface.openAtGlass(flow.grid(), soaked, aboveMPerS).below(levelM), FAST);
         return items;
     }
 

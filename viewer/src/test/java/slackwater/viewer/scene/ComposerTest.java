@@ -12,8 +12,10 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import slackwater.analysis.Verdict;
+import slackwater.geometry.Vec3;
 import slackwater.viewer.colour.Colour;
 import slackwater.viewer.scene.Item.Body;
+import slackwater.viewer.shape.Surface;
 
 class ComposerTest {
     private static final double CELL_M = 0.04;
@@ -54,15 +56,25 @@ class ComposerTest {
         assertTrue(drawing.notes().get(0).contains("NOT settled"), drawing.notes().get(0));
     }
 
-    /** Both levels are there, the sure one within the likely one: less volume, and as large as the sphere it is. */
+    /** Both levels are there and as large as the balls that they are: chance 1/2 at 15 cm, 0.95 at 15 - 2 ln 19 cm. */
     @Test
     void stillWaterComesInTwoLevels() {
         Scene scene = MadeUpScene.scene(0.02, true);
         List<Item> still = WaterParts.still(scene.water().orElseThrow(), 0.48);
         assertEquals(2, still.size());
-        double likely = ((Body) still.get(0)).surface().volumeM3();
-        double surely = ((Body) still.get(1)).surface().volumeM3();
-        assertTrue(surely < likely && surely > 0, surely + " " + likely);
+        double[] radii = {0.15, 0.15 - 0.02 * Math.log(19)};
+        for (int level = 0; level < 2; level++) {
+            Surface surface = ((Body) still.get(level)).surface();
+            int checked = 0;
+            for (int n = 0; n < surface.vertexCount(); n++) {
+                Vec3 at = new Vec3(surface.points()[3 * n], surface.points()[3 * n + 1], surface.points()[3 * n + 2]);
+                if (at.x() > 1.05 && at.z() > 0.08) { // away from rock and sand
+                    assertEquals(radii[level], at.minus(new Vec3(1.05, 0.45, 0.1)).length(), 0.012, at.toString());
+                    checked++;
+                }
+            }
+            assertTrue(checked > 20, "only " + checked);
+        }
         assertTrue(still.get(0).paint().colour().opacity() < still.get(1).paint().colour().opacity());
     }
 
