@@ -4,6 +4,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import slackwater.field.FlowStatistics;
 import slackwater.field.Grid;
 import slackwater.result.KeptResult;
@@ -16,9 +20,13 @@ import slackwater.result.UnreadableResult;
  * @param kept readings, verdicts, the scenario
  * @param flow the water, as it was written: bit for bit
  * @param stillProbability that each cell's water stands still, 0..1
+ * @param deposits by the name of what was let go in the tank, where it came to lie: share of it a square metre, one
+ *     value a cell; empty where the run followed nothing
  */
-public record ResultFolder(KeptResult kept, FlowStatistics flow, float[] stillProbability) {
+public record ResultFolder(KeptResult kept, FlowStatistics flow, float[] stillProbability,
+                           Map<String, float[]> deposits) {
     private static final long MOST_JSON_BYTES = 64L << 20;
+    private static final Pattern DEPOSIT = Pattern.compile("deposit_(.+)_per_m2");
     private static final String JSON = "result.json";
     private static final String FIELD = "flow.vti";
 
@@ -45,10 +53,21 @@ public record ResultFolder(KeptResult kept, FlowStatistics flow, float[] stillPr
                 throw new UnreadableResult(folder + ": " + JSON + " and " + FIELD
                         + " belong to different runs; run the scenario again");
             }
-            return new ResultFolder(kept, field.flow(), field.array("still_probability"));
+            return new ResultFolder(kept, field.flow(), field.array("still_probability"), deposits(field));
         } catch (IOException unread) {
             throw new UnreadableResult(folder + ": cannot be read (" + unread.getMessage() + ")");
         }
+    }
+
+    private static Map<String, float[]> deposits(VtkField field) throws UnreadableResult {
+        Map<String, float[]> deposits = new LinkedHashMap<>();
+        for (String name : field.names()) {
+            Matcher deposit = DEPOSIT.matcher(name);
+            if (deposit.matches()) {
+                deposits.put(deposit.group(1), field.array(name));
+            }
+        }
+        return deposits;
     }
 
     private static boolean fits(Grid written, Grid found) {

@@ -9,9 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -51,9 +53,9 @@ public final class VtkField {
         return grid;
     }
 
-    /** Whether there is an array of this name. */
-    public boolean has(String name) {
-        return arrays.containsKey(name);
+    /** The names of all arrays, in the order of the file. */
+    public Set<String> names() {
+        return Collections.unmodifiableSet(arrays.keySet());
     }
 
     /** One value a cell. */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.Base64;
+import java.util.Base64;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -114,6 +115,20 @@ class ReportHtmlTest {
         assertTrue(words.contains("also computed with cells of 4 cm") && words.contains(EVIL), words);
         assertFalse(page.text().contains(", cells \u00b1") || page.text().contains(", pumps \u00b1"));
         assertTrue(page.text().contains("How much their size matters was not computed"));
+    }
+
+    /** Views stand on the page as data, since it may load nothing, with their words for those who cannot see them. */
+    @Test
+    void viewsOfTheTankStandOnThePage() {
+        byte[] png = Png.encode(2, 1, new byte[] {1, 2, 3, 4, 5, 6});
+        Document with = Jsoup.parse(ReportHtml.write(MadeUpTank.result(scenario, flow), flow,
+                new Artwork(List.of(new Artwork.View(png, 640, EVIL)), "Views drawn by hand.")));
+        assertEquals(EVIL, with.select("figure img").attr("alt"));
+        assertEquals("data:image/png;base64," + Base64.getEncoder().encodeToString(png),
+                with.select("figure img").attr("src"));
+        assertTrue(with.text().contains("Views drawn by hand."));
+        assertEquals(0, page.select("img").size());
+        assertTrue(page.text().contains("No views of the tank in space"));
     }
 
     @Test

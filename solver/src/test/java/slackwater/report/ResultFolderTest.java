@@ -84,6 +84,18 @@ class ResultFolderTest {
         }
     }
 
+    /** A field with deposits, as a run that follows grains writes it, put together from one without. */
+    @Test
+    void depositsComeByTheirNames() throws IOException, UnreadableResult {
+        assertTrue(ResultFolder.read(folder).deposits().isEmpty());
+        Path field = folder.resolve("flow.vti");
+        Files.writeString(field, Files.readString(field).replace("\"rms_speed\"", "\"deposit_fine food_per_m2\""));
+        assertThrows(UnreadableResult.class, () -> ResultFolder.read(folder), "an array is gone");
+        Files.writeString(field, Files.readString(field).replaceFirst("(<DataArray Name=\")deposit_fine food_per_m2(\""
+                + "[^>]*>)([^<]*)(</DataArray>)", "$1deposit_fine food_per_m2$2$3$4$1rms_speed$2$3$4"));
+        assertArrayEquals(flow.rmsSpeed(), ResultFolder.read(folder).deposits().get("fine food"), 0);
+    }
+
     @Test
     void saysWhatIsMissing() throws IOException {
         Files.delete(folder.resolve("flow.vti"));

@@ -41,7 +41,7 @@ final class GlArtist implements Artist {
                     view(offscreen, scene, View.CORNER, EnumSet.of(Layer.STREAMLINES, Layer.NAMES),
                             "Where the water goes: lines along the mean flow, coloured by its speed, from the front"
                                     + " right.")),
-                    "Views drawn with OpenGL (" + offscreen.driver() + "); the slices below are drawn without.");
+                    "Views drawn with OpenGL (" + offscreen.driver() + "), slices without.");
         } catch (NoGraphics none) {
             return new Artwork(List.of(), "Slices only: " + none.getMessage());
         }

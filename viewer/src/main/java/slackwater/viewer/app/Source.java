@@ -28,8 +28,9 @@ final class Source {
         }
         try {
             ResultFolder result = ResultFolder.read(path);
-            return new Scene(result.kept().scenario(), Optional.of(new Water(result.flow(),
-                    result.stillProbability(), result.kept().quality().settled())), result.kept().corals());
+            Water water = new Water(result.flow(), result.stillProbability(), result.deposits(),
+                    result.kept().quality().settled());
+            return new Scene(result.kept().scenario(), Optional.of(water), result.kept().corals());
         } catch (UnreadableResult unread) {
             throw new BadInput(unread.getMessage());
         }

@@ -45,6 +45,11 @@ public record ColourScale(ColourMap map, double low, double high, boolean rooted
         return new ColourScale(ColourMap.VIRIDIS, 0, topPa, true, "Pa", 1);
     }
 
+    /** Shares that lie on a square metre, from 0 to a top, as percent on a square decimetre. */
+    public static ColourScale ofDeposit(double topPerM2) {
+        return new ColourScale(ColourMap.VIRIDIS, 0, topPerM2, true, "% on a square decimetre", 1);
+    }
+
     /** A speed's change, from as much slower to as much faster, in cm/s. */
     public static ColourScale ofDifference(double mostMPerS) {
         return new ColourScale(ColourMap.MANAGUA, -mostMPerS, mostMPerS, false, "cm/s", 100);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Coral;
+import slackwater.scenario.CoralGroup;
 import slackwater.scenario.Pattern;
 import slackwater.scenario.Pump;
 import slackwater.scenario.Return;
@@ -78,6 +79,25 @@ public final class Edits {
         boolean steady = pattern.kind() == Pattern.Kind.STEADY;
         return new Pattern(next, steady ? 10 : pattern.periodS(), steady ? 0.3 : pattern.lowFraction(),
                 pattern.phaseFraction());
+    }
+
+    /** A pump whose slot is turned about its aim, radians; taken to -pi..pi. */
+    public static Scenario rolled(Scenario scenario, int pump, double rollRad) {
+        double roll = Math.abs(rollRad) <= Math.PI ? rollRad : Math.IEEEremainder(rollRad, 2 * Math.PI);
+        return pump(scenario, pump, was -> new Pump(was.name(), was.flowM3PerS(), was.outlet(), was.atM(),
+                was.yawRad(), was.pitchRad(), roll, was.outputFraction(), was.foulingFraction(), was.thrustFactor(),
+                was.pattern()));
+    }
+
+    /** A coral of the next group, or a rock of the next simple shape in the same box; a mesh stays what it is. */
+    public static Scenario nextKind(Scenario scenario, Thing thing) {
+        return switch (thing.kind()) {
+            case CORAL -> coral(scenario, thing.index(), coral -> new Coral(coral.name(),
+                    CoralGroup.values()[(coral.group().ordinal() + 1) % CoralGroup.values().length], coral.atM(),
+                    coral.facing(), coral.sizeM(), coral.range()));
+            case ROCK -> rock(scenario, thing.index(), rock -> new Rock(rock.name(), Shapes.next(rock.solid())));
+            default -> scenario;
+        };
     }
 
     /** With a coral more, the last one. */

@@ -52,6 +52,20 @@ final class Shapes {
         return solid;
     }
 
+    /** From ellipsoid to box to upright cylinder and round again, in the same box. */
+    static Solid next(Solid solid) {
+        Vec3 low = solid.bounds().low();
+        Vec3 size = solid.bounds().size();
+        if (solid instanceof Ellipsoid) {
+            return new Box(low, low.plus(size));
+        }
+        if (solid instanceof Box) {
+            return new Cylinder(new Vec3(low.x() + size.x() / 2, low.y() + size.y() / 2, low.z()), new Vec3(0, 0, 1),
+                    size.z(), Math.min(size.x(), size.y()) / 2);
+        }
+        return solid instanceof Cylinder ? new Ellipsoid(solid.bounds().centre(), size.times(0.5)) : solid;
+    }
+
     private static Vec3 about(Vec3 middle, Vec3 point, double factor) {
         return middle.plus(point.minus(middle).times(factor));
     }

@@ -2,19 +2,24 @@ package slackwater.viewer.gl;
 
 import java.util.ArrayList;
 import java.util.List;
+import slackwater.geometry.Vec3;
 import slackwater.viewer.camera.Camera;
 import slackwater.viewer.camera.Frame;
 import slackwater.viewer.camera.Lens;
 import slackwater.viewer.camera.Margins;
+import slackwater.viewer.camera.Ray;
 import slackwater.viewer.colour.Colour;
 import slackwater.viewer.colour.ColourScale;
 import slackwater.viewer.scene.Drawing;
+import slackwater.viewer.scene.Item;
+import slackwater.viewer.scene.Item.Body;
 import slackwater.viewer.scene.Label;
 import slackwater.viewer.scene.LabelPlan;
 import slackwater.viewer.scene.LabelPlan.Area;
 import slackwater.viewer.scene.LabelPlan.Pin;
 import slackwater.viewer.scene.Legend;
 import slackwater.viewer.scene.Palette;
+import slackwater.viewer.shape.Sight;
 
 /** The words on a picture: title and notes at the top, labels beside things, legends and a ruler at the bottom. */
 final class Overlay {
@@ -27,6 +32,11 @@ final class Overlay {
     private static final double BAR_HEIGHT = 11;
     private static final double CARD_PAD = 5;
     private static final double ACCENT = 3;
+    private static final double DASH = 4;
+    /** How far before a thing a look may end and still be on it. */
+    private static final double CLEAR_M = 0.01;
+    /** Finer surfaces, such as slices of a fine field, are not asked whether they hide something: it takes too long. */
+    private static final int MOST_TRIANGLES = 20_000;
     private static final double RULER_M = 0.1;
     private static final Colour CARD = Colour.of(0xFFFFFF);
 
@@ -145,7 +155,7 @@ final class Overlay {
                 frame.heightUnits() - margins.top() - margins.bottom() + 22);
         List<Area> areas = LabelPlan.place(pins, page, List.of());
         for (int n = 0; n < shown.size(); n++) {
-            leader(pins.get(n), areas.get(n));
+            leader(pins.get(n), areas.get(n), isHidden(shown.get(n)));
         }
         for (int n = 0; n < shown.size(); n++) {
             card(shown.get(n), areas.get(n));
@@ -167,12 +177,39 @@ final class Overlay {
         return (label.detail().isEmpty() ? 1 : 2) * (LINE - 1) + 2 * CARD_PAD - 2;
     }
 
-    private void leader(Pin pin, Area area) {
+    /** Whether something solid stands between the eye and the thing that a label is about. */
+    private boolean isHidden(Label label) {
+        Camera.Spot spot = camera.spot(label.atM(), frame);
+        Ray sight = camera.ray(spot.xPx(), spot.yPx(), frame);
+        Vec3 before = label.atM().minus(sight.direction().times(label.radiusM() + CLEAR_M));
+        for (Item item : drawing.items()) {
+            boolean solid = item instanceof Body body && item.paint().colour().isOpaque()
+                    && !item.paint().insideOnly() && body.surface().triangleCount() < MOST_TRIANGLES
+                    && Sight.isBlocked(body.surface(), sight.fromM(), before);
+            if (solid) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** From the point to its words; broken, and with an open point, where the point is hidden. */
+    private void leader(Pin pin, Area area, boolean hidden) {
         double x = Math.max(area.x(), Math.min(area.x() + area.width(), pin.x()));
         double y = Math.max(area.y(), Math.min(area.y() + area.height(), pin.y()));
         sheet.line(new double[] {pin.x(), pin.y(), x, y}, 2.6, Colour.of(0xFFFFFF).withOpacity(0.7));
-        sheet.line(new double[] {pin.x(), pin.y(), x, y}, 1, Palette.INK);
+        double length = Math.hypot(x - pin.x(), y - pin.y());
+        double step = hidden ? DASH : Math.max(length, DASH);
+        for (double at = 0; at < length; at += 2 * step) {
+            double from = at / length;
+            double to = Math.min(1, (at + step) / length);
+            sheet.line(new double[] {pin.x() + from * (x - pin.x()), pin.y() + from * (y - pin.y()),
+                pin.x() + to * (x - pin.x()), pin.y() + to * (y - pin.y())}, 1, Palette.INK);
+        }
         sheet.rectangle(pin.x() - 2.5, pin.y() - 2.5, 5, 5, Palette.INK);
+        if (hidden) {
+            sheet.rectangle(pin.x() - 1.5, pin.y() - 1.5, 3, 3, CARD);
+        }
     }
 
     private void card(Label label, Area area) {

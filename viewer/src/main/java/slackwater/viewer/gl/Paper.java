@@ -27,18 +27,24 @@ import slackwater.viewer.scene.Type;
 
 /** Draws pages of controls over a whole window, in the context that is current when it is made. */
 public final class Paper implements AutoCloseable, Type {
+    private static final String ADVICE = "install an OpenGL driver with EGL (on Debian and Ubuntu: apt-get install"
+            + " libegl1 libgl1-mesa-dri).";
+
     private final Sheet sheet = new Sheet();
     private final Maps maps = new Maps();
 
     /**
      * Makes OpenGL usable on this thread, whose window's context must be current.
      *
-     * @throws NoGraphics where it is older than 4.1
+     * @throws NoGraphics where its library is missing, or it is older than 4.1
      */
     public static void prepare() throws NoGraphics {
-        if (!GL.createCapabilities().OpenGL41) {
-            throw new NoGraphics("The window cannot be drawn: the graphics driver offers less than OpenGL 4.1."
-                    + " Install a newer driver (on Debian and Ubuntu: apt-get install libegl1 libgl1-mesa-dri).");
+        try {
+            if (!GL.createCapabilities().OpenGL41) {
+                throw new NoGraphics("The window cannot be drawn, its driver offers less than OpenGL 4.1: " + ADVICE);
+            }
+        } catch (LinkageError missing) {
+            throw new NoGraphics("The window cannot be drawn, a library of OpenGL was not found: " + ADVICE);
         }
     }
 

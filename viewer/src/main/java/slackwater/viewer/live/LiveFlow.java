@@ -44,6 +44,7 @@ public final class LiveFlow implements AutoCloseable {
     private volatile boolean closing;
     private volatile Optional<String> trouble = Optional.empty();
     private volatile boolean paused;
+    private volatile boolean resting;
     private volatile double cellSizeM;
 
     private Scenario scenario;
@@ -94,6 +95,11 @@ public final class LiveFlow implements AutoCloseable {
         return paused;
     }
 
+    /** Whether the water rests by now; a step that was under way when it was stopped is still finished. */
+    public boolean resting() {
+        return resting;
+    }
+
     /** The water as it was last, empty until there is some; never waits. */
     public Optional<Snapshot> latest() {
         return latest.get();
@@ -130,7 +136,9 @@ public final class LiveFlow implements AutoCloseable {
             cellSizeM = choice.getAsDouble();
             while (!closing) {
                 wanted.getAndSet(Optional.empty()).ifPresent(this::take);
-                if (run.isEmpty() || stopped || paused) {
+                boolean rest = run.isEmpty() || stopped || paused;
+                resting = rest;
+                if (rest) {
                     LockSupport.parkNanos(IDLE_NS);
                 } else {
                     goOn(run.get());

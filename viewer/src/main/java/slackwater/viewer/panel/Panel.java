@@ -5,7 +5,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import slackwater.analysis.CoralReading;
+import slackwater.geometry.Mesh;
 import slackwater.geometry.Vec3;
+import slackwater.scenario.Outlet;
 import slackwater.scenario.Pattern;
 import slackwater.scenario.Pump;
 import slackwater.scenario.Scenario;
@@ -13,6 +15,7 @@ import slackwater.units.Unit;
 import slackwater.viewer.colour.Colour;
 import slackwater.viewer.edit.Drag;
 import slackwater.viewer.edit.Thing;
+import slackwater.viewer.live.LiveFlow;
 import slackwater.viewer.panel.Rows.Button;
 import slackwater.viewer.panel.Rows.Field;
 import slackwater.viewer.scene.Layer;
@@ -127,11 +130,11 @@ public final class Panel {
         }
         switch (thing.kind()) {
             case PUMP -> pump(scenario.pumps().get(thing.index()));
-            case RETURN -> rows.value("flow", flow(scenario.returnLine().orElseThrow().flowM3PerS()), Palette.INK);
+            case RETURN -> rows.value("flow", session.showing().units().flow(scenario.returnLine().orElseThrow()
+                    .flowM3PerS()), Palette.INK);
             case CORAL -> coral(thing.index());
-            default -> {
-                // A rock has no more to say than where it stands.
-            }
+            case ROCK -> rows.buttons(List.of(button(Action.PATTERN, "Shape", false, side().editable()
+                    && !(scenario.rocks().get(thing.index()).solid() instanceof Mesh))));
         }
         boolean sized = thing.kind() == Thing.Kind.CORAL || thing.kind() == Thing.Kind.ROCK;
         if (sized) {
@@ -183,7 +186,12 @@ public final class Panel {
     private void pump(Pump pump) {
         rows.field(new Field("output", "output", shown(100 * pump.outputFraction()), "%", 5,
                 value -> change().giveOutput(Unit.PERCENT.toSi(value))), typing, side().editable());
-        rows.value("", flow(pump.flowM3PerS() * pump.outputFraction() * (1 - pump.foulingFraction())), Palette.INK);
+        if (pump.outlet() instanceof Outlet.Slot) {
+            rows.field(new Field("roll", "roll of slot", shown(Math.toDegrees(pump.rollRad())), "\u00b0", 15,
+                    value -> change().roll(Unit.DEGREE.toSi(value))), typing, side().editable());
+        }
+        rows.value("", session.showing().units().flow(pump.flowM3PerS() * pump.outputFraction()
+                * (1 - pump.foulingFraction())), Palette.INK);
         Pattern pattern = pump.pattern();
         rows.buttons(List.of(
                 button(Action.OFF, pump.outputFraction() > 0 ? "Switch off" : "Switch on", false, side().editable()),
@@ -199,12 +207,9 @@ public final class Panel {
         }
     }
 
-    private String flow(double m3PerS) {
-        Unit unit = session.showing().units() == Units.METRIC ? Unit.LITRE_PER_HOUR : Unit.GALLON_PER_HOUR;
-        return String.format(Locale.ROOT, "%.0f %s", unit.fromSi(m3PerS), unit.symbol());
-    }
-
     private void coral(int index) {
+        rows.buttons(List.of(button(Action.PATTERN, side().scenario().corals().get(index).group().name()
+                .toLowerCase(Locale.ROOT).replace('_', '-'), false, side().editable())));
         rows.value("size", shown(length().fromSi(side().scenario().corals().get(index).sizeM())) + " "
                 + length().symbol(), Palette.INK);
         List<CoralReading> readings = side().readings();
@@ -253,9 +258,12 @@ public final class Panel {
                 layer(Action.TRACERS, "Specks", Layer.TRACERS)));
         rows.buttons(List.of(layer(Action.STREAMLINES, "Streamlines", Layer.STREAMLINES),
                 layer(Action.FAST_WATER, "Fast water", Layer.FAST_WATER)));
-        rows.buttons(List.of(layer(Action.SHEAR, "Bed shear", Layer.SHEAR), layer(Action.JETS, "Aims", Layer.JETS)));
-        rows.buttons(List.of(layer(Action.NAMES, "Names", Layer.NAMES),
-                button(Action.DIFFERENCE, "Difference", session.showing().difference(),
+        boolean grains = side().water().map(water -> !water.deposits().isEmpty()).orElse(false);
+        rows.buttons(List.of(layer(Action.SHEAR, "Bed shear", Layer.SHEAR), button(Action.DEPOSIT, "Deposit",
+                session.showing().layers().contains(Layer.DEPOSIT), grains)));
+        rows.buttons(List.of(layer(Action.JETS, "Aims", Layer.JETS), layer(Action.NAMES, "Names", Layer.NAMES)));
+        rows.buttons(List.of(button(Action.PAUSE, "Pause", side().flow().map(LiveFlow::paused).orElse(false),
+                side().flow().isPresent()), button(Action.DIFFERENCE, "Difference", session.showing().difference(),
                         session.sides().size() == 2)));
         rows.buttons(List.of(cut(Action.SLICE_X, Axis.X), cut(Action.SLICE_Y, Axis.Y), cut(Action.SLICE_Z, Axis.Z)));
         for (Axis axis : Axis.values()) {
@@ -292,7 +300,7 @@ public final class Panel {
                 button(Action.REDO, "Redo", false, side().canRedo())));
         rows.buttons(List.of(button(Action.SAVE, "Save", false, side().editable() && side().changed()),
                 button(Action.SCREENSHOT, "Picture", false, true)));
-        rows.buttons(List.of(button(Action.UNITS, session.showing().units() == Units.METRIC ? "cm, L/h" : "in, gal/h",
+        rows.buttons(List.of(button(Action.UNITS, session.showing().units() == Units.METRIC ? "cm, l/h" : "in, gal/h",
                 false, true), button(Action.HELP, "All keys", session.help(), true)));
     }
 

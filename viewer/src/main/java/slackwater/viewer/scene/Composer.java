@@ -14,7 +14,7 @@ import slackwater.viewer.shape.SliceSheet.Cut;
 
 /** Puts a picture together from a scene and what is to be shown of it. */
 public final class Composer {
-    private static final double SHEAR_SHARE = 0.98;
+    private static final double NEARLY_ALL = 0.98;
 
     private final Scene scene;
     private final Look look;
@@ -43,7 +43,7 @@ public final class Composer {
     }
 
     private Drawing draw() {
-        boolean mapped = look.shows(Layer.SHEAR) && scene.water().isPresent();
+        boolean mapped = scene.water().isPresent() && (look.shows(Layer.SHEAR) || showsDeposit(scene.water().get()));
         List<Item> tank = TankParts.of(scene.scenario());
         items.addAll(mapped ? tank.stream().filter(item -> !isRock(item)).toList() : tank);
         items.addAll(PumpParts.of(scene.scenario(), look.shows(Layer.JETS)));
@@ -83,17 +83,34 @@ public final class Composer {
         if (coloured) {
             legends.add(new Bar("mean speed, " + speeds.unit(), speeds));
         }
-        if (look.shows(Layer.SHEAR)) {
-            ColourScale scale = ColourScale.ofShear(topShearPa(water));
-            items.addAll(WaterParts.shear(scene.scenario(), water, scale));
-            legends.add(new Bar("rub of the water on sand and rock, " + scale.unit(), scale));
-        }
+        ground(water);
         if (look.shows(Layer.STILL_WATER)) {
             items.addAll(WaterParts.still(water, level));
         }
         if (look.shows(Layer.FAST_WATER)) {
             items.addAll(WaterParts.fast(water, look.fastMPerS(), level));
         }
+    }
+
+    /** What lies on sand and rock, or else how hard the water rubs there: one map at a time. */
+    private void ground(Water water) {
+        if (showsDeposit(water)) {
+            ColourScale scale = ColourScale.ofDeposit(top(water.meanDeposit()));
+            items.addAll(WaterParts.deposit(scene.scenario(), water, scale));
+            legends.add(new Bar("where it came to lie, " + scale.unit(), scale));
+            notes.add("Let go in the water and followed: " + String.join(", ", water.deposits().keySet()) + ".");
+        } else if (look.shows(Layer.SHEAR)) {
+            ColourScale scale = ColourScale.ofShear(top(water.flow().wallShear()));
+            items.addAll(WaterParts.shear(scene.scenario(), water, scale));
+            legends.add(new Bar("rub of the water on sand and rock, " + scale.unit(), scale));
+        }
+        if (look.shows(Layer.DEPOSIT) && water.deposits().isEmpty()) {
+            notes.add("Nothing was let go in this water and followed, so there is no deposit to show.");
+        }
+    }
+
+    private boolean showsDeposit(Water water) {
+        return look.shows(Layer.DEPOSIT) && !water.deposits().isEmpty();
     }
 
     private Optional<Legend> patches() {
@@ -113,10 +130,9 @@ public final class Composer {
         return patches.isEmpty() ? Optional.empty() : Optional.of(new Patches("", patches));
     }
 
-    /** A round value that nearly all wall cells keep below, pascals. */
-    private static double topShearPa(Water water) {
-        float[] shear = water.flow().wallShear();
-        float[] sorted = shear.clone();
+    /** A round value that nearly all cells that have one keep below. */
+    private static double top(float[] values) {
+        float[] sorted = values.clone();
         Arrays.sort(sorted);
         int zeros = 0;
         while (zeros < sorted.length && sorted[zeros] == 0) {
@@ -125,7 +141,7 @@ public final class Composer {
         if (zeros == sorted.length) {
             return 1;
         }
-        double top = sorted[zeros + (int) (SHEAR_SHARE * (sorted.length - 1 - zeros))];
+        double top = sorted[zeros + (int) (NEARLY_ALL * (sorted.length - 1 - zeros))];
         double power = Math.pow(10, Math.floor(Math.log10(top)));
         return Math.ceil(top / power * 2) / 2 * power;
     }

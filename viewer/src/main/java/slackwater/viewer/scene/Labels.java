@@ -2,7 +2,6 @@ package slackwater.viewer.scene;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import slackwater.analysis.CoralNeeds;
 import slackwater.analysis.CoralReading;
 import slackwater.geometry.Vec3;
@@ -12,7 +11,6 @@ import slackwater.scenario.Scenario;
 
 /** Names of things with what there is to say of each. */
 public final class Labels {
-    private static final double LITRES_PER_HOUR = 3.6e6;
     private static final int LONGEST_NAME = 34;
 
     private Labels() {
@@ -27,9 +25,9 @@ public final class Labels {
             labels.add(scene.readings().isEmpty() ? plain(scenario.corals().get(n))
                     : read(scene.readings().get(n), units, pale));
         }
-        scenario.pumps().forEach(pump -> labels.add(pump(pump)));
+        scenario.pumps().forEach(pump -> labels.add(pump(pump, units)));
         scenario.returnLine().ifPresent(line -> labels.add(new Label(line.atM(), line.nozzleM(), "return",
-                litresPerHour(line.flowM3PerS()), Palette.PUMP, false)));
+                units.flow(line.flowM3PerS()), Palette.PUMP, false)));
         scenario.overflow().ifPresent(weir -> labels.add(new Label(TankParts.middle(weir, scenario.tank()), 0,
                 "overflow", "", Palette.PUMP, false)));
         return labels;
@@ -48,16 +46,12 @@ public final class Labels {
                 Palette.of(reading.verdict()), pale);
     }
 
-    private static Label pump(Pump pump) {
+    private static Label pump(Pump pump, Units units) {
         Vec3 behind = pump.atM().minus(pump.aim().times(0.02));
         String detail = pump.outputFraction() > 0
-                ? litresPerHour(pump.flowM3PerS() * pump.outputFraction() * (1 - pump.foulingFraction())) : "off";
+                ? units.flow(pump.flowM3PerS() * pump.outputFraction() * (1 - pump.foulingFraction())) : "off";
         return new Label(behind, Math.sqrt(pump.outlet().areaM2() / 3), shortened(pump.name()), detail, Palette.PUMP,
                 false);
-    }
-
-    private static String litresPerHour(double flowM3PerS) {
-        return String.format(Locale.ROOT, "%.0f l/h", flowM3PerS * LITRES_PER_HOUR);
     }
 
     private static String shortened(String text) {

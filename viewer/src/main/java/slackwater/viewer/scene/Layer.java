@@ -7,8 +7,8 @@ import java.util.Optional;
 /** What a picture can show beside the tank itself. */
 public enum Layer {
     STILL_WATER("still-water", true), SPEED("speed", true), STREAMLINES("streamlines", true),
-    FAST_WATER("fast-water", true), TRACERS("tracers", true), SHEAR("shear", true), JETS("jets", false),
-    NAMES("names", false);
+    FAST_WATER("fast-water", true), TRACERS("tracers", true), SHEAR("shear", true), DEPOSIT("deposit", true),
+    JETS("jets", false), NAMES("names", false);
 
     private final String word;
     private final boolean needsWater;

@@ -1,6 +1,7 @@
 package slackwater.viewer.scene;
 
 import java.util.Arrays;
+import java.util.Map;
 import slackwater.field.FlowStatistics;
 
 /**
@@ -8,9 +9,11 @@ import slackwater.field.FlowStatistics;
  *
  * @param flow the averaged flow
  * @param stillProbability that each cell's water stands still, 0..1, one value a cell
+ * @param deposits by the name of what was let go, where it came to lie: share of it a square metre, one value a cell
  * @param settled whether the numbers can be relied on yet
  */
-public record Water(FlowStatistics flow, float[] stillProbability, boolean settled) {
+public record Water(FlowStatistics flow, float[] stillProbability, Map<String, float[]> deposits,
+                    boolean settled) {
     private static final double[] TOPS_M_PER_S = {0.02, 0.05, 0.08, 0.10, 0.12, 0.15, 0.20, 0.25, 0.30, 0.40, 0.50,
         0.60, 0.80, 1.0, 1.5, 2.0, 3.0};
     private static final double TOP_SHARE = 0.98;
@@ -20,6 +23,22 @@ public record Water(FlowStatistics flow, float[] stillProbability, boolean settl
         if (stillProbability.length != flow.grid().cells()) {
             throw new IllegalArgumentException("every cell must have a chance of standing still");
         }
+    }
+
+    /** Water in which nothing was followed. */
+    public Water(FlowStatistics flow, float[] stillProbability, boolean settled) {
+        this(flow, stillProbability, Map.of(), settled);
+    }
+
+    /** Where all that was let go came to lie, the mean over its kinds: share of it a square metre, one value a cell. */
+    public float[] meanDeposit() {
+        float[] mean = new float[flow.grid().cells()];
+        for (float[] one : deposits.values()) {
+            for (int cell = 0; cell < mean.length; cell++) {
+                mean[cell] += one[cell] / deposits.size();
+            }
+        }
+        return mean;
     }
 
     /** The round speed, metres per second, that 98 % of the water keeps below: where colours end. */
@@ -59,8 +78,11 @@ public record Water(FlowStatistics flow, float[] stillProbability, boolean settl
         return greatest * Math.min(1.0, (reached + 1.0) / CLASSES);
     }
 
-    /** Memory of the fields, bytes: eight numbers a cell, its chance of standing still and whether it is water. */
+    /**
+     * Memory of the fields, bytes: eight numbers a cell, its chance of standing still, what lies there of each kind,
+     * and whether it is water.
+     */
     public long bytes() {
-        return flow.grid().cells() * (9L * Float.BYTES + 1);
+        return flow.grid().cells() * ((9L + deposits.size()) * Float.BYTES + 1);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import slackwater.analysis.StillWater;
 import slackwater.field.FlowStatistics;
+import slackwater.field.Grid;
 import slackwater.scenario.Scenario;
 import slackwater.viewer.colour.Colour;
 import slackwater.viewer.colour.ColourScale;
@@ -38,8 +39,8 @@ public final class WaterParts {
         FlowStatistics flow = water.flow();
         float[] soaked = Soaked.of(flow.grid(), flow.fluid(), water.stillProbability());
         List<Item> items = new ArrayList<>();
-        add(items, Isosurface.of(flow.grid(), soaked, StillWater.LIKELY).below(levelM), LIKELY);
-        add(items, Isosurface.of(flow.grid(), soaked, StillWater.SURELY).below(levelM), SURELY);
+        add(items, Isosurface.openAtGlass(flow.grid(), soaked, StillWater.LIKELY).below(levelM), LIKELY);
+        add(items, Isosurface.openAtGlass(flow.grid(), soaked, StillWater.SURELY).below(levelM), SURELY);
         return items;
     }
 
@@ -48,7 +49,7 @@ public final class WaterParts {
         FlowStatistics flow = water.flow();
         List<Item> items = new ArrayList<>();
         float[] soaked = Soaked.of(flow.grid(), flow.fluid(), flow.meanSpeed());
-        add(items, Isosurface.of(flow.grid(), soaked, aboveMPerS).below(levelM), FAST);
+        add(items, Isosurface.openAtGlass(flow.grid(), soaked, aboveMPerS).below(levelM), FAST);
         return items;
     }
 
@@ -82,11 +83,33 @@ public final class WaterParts {
 
     /** Wall shear as a map on sand and rock, pascals. */
     public static List<Item> shear(Scenario scenario, Water water, ColourScale scale) {
-        return onSolids(scenario, water, water.flow().wallShear(), scale);
+        float[] shear = water.flow().wallShear();
+        boolean[] carrying = new boolean[shear.length];
+        for (int cell = 0; cell < shear.length; cell++) {
+            carrying[cell] = shear[cell] > 0;
+        }
+        return onSolids(scenario, water.flow().grid(), carrying, shear, scale);
     }
 
-    /** Any field that lives in the cells along walls, as a map on sand and rock. */
-    public static List<Item> onSolids(Scenario scenario, Water water, float[] values, ColourScale scale) {
+    /** Where what was let go came to lie, as a map on sand and rock: share of it a square metre. */
+    public static List<Item> deposit(Scenario scenario, Water water, ColourScale scale) {
+        Grid grid = water.flow().grid();
+        boolean[] fluid = water.flow().fluid();
+        boolean[] ground = new boolean[fluid.length];
+        int layer = grid.nx() * grid.ny();
+        for (int cell = 0; cell < ground.length; cell++) {
+            ground[cell] = fluid[cell] && (cell < layer || !fluid[cell - layer]);
+        }
+        return onSolids(scenario, grid, ground, water.meanDeposit(), scale);
+    }
+
+    /**
+     * Any field that lives in the cells along walls, as a map on sand and rock.
+     *
+     * @param carrying which cells have a value that counts
+     */
+    public static List<Item> onSolids(Scenario scenario, Grid grid, boolean[] carrying, float[] values,
+                                      ColourScale scale) {
         List<Surface> surfaces = new ArrayList<>();
         if (scenario.tank().sandDepthM() > 0) {
             surfaces.add(TankParts.sandTop(scenario.tank()));
@@ -94,7 +117,7 @@ public final class WaterParts {
         scenario.rocks().forEach(rock -> surfaces.add(TankParts.surface(rock)));
         List<Item> items = new ArrayList<>();
         for (Surface surface : surfaces) {
-            float[] found = WallValues.on(surface, water.flow().grid(), water.flow().fluid(), values);
+            float[] found = WallValues.on(surface, grid, carrying, values);
             items.add(new Body(surface, scale.fractions(found), Paint.mapped(scale.map()).lit(0.3)));
         }
         return items;

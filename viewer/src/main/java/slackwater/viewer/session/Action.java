@@ -48,7 +48,7 @@ public enum Action {
     OUTPUT_LESS("Change", "less output", Stroke.of('[')),
     OUTPUT_MORE("Change", "more output", Stroke.of(']')),
     OFF("Change", "switch the pump off or on", Stroke.of('O')),
-    PATTERN("Change", "next pattern of the pump", Stroke.of('P')),
+    PATTERN("Change", "next pattern, group or shape", Stroke.of('P')),
     PERIOD_SHORTER("Change", "shorter cycle", Stroke.of(',')),
     PERIOD_LONGER("Change", "longer cycle", Stroke.of('.')),
     ADD_CORAL("Change", "new coral at the point", Stroke.of('C')),
@@ -62,6 +62,7 @@ public enum Action {
     STREAMLINES("Show", "streamlines", Stroke.of('L')),
     FAST_WATER("Show", "fast water", Stroke.of('F')),
     SHEAR("Show", "shear on sand and rock", Stroke.of('E')),
+    DEPOSIT("Show", "where waste came to lie", Stroke.of('K')),
     JETS("Show", "cones of the pumps", Stroke.of('J')),
     NAMES("Show", "names and readings", Stroke.of('N')),
     SLICE_X("Show", "slice from left to right", Stroke.of('X')),
@@ -70,7 +71,7 @@ public enum Action {
     SLICE_DOWN("Show", "slide the slice back", Stroke.of(';')),
     SLICE_UP("Show", "slide the slice forth", Stroke.of('\'')),
     DIFFERENCE("Show", "difference of two tanks", Stroke.of('I')),
-    UNITS("Show", "cm and L/h, or inches and gallons", Stroke.of('U')),
+    UNITS("Show", "cm and l/h, or inches and gallons", Stroke.of('U')),
     PAUSE("Show", "stop the water's clock, or go on", Stroke.of(Stroke.SPACE));
 
     private final String group;

@@ -54,8 +54,8 @@ public final class Changes {
             case AIM_DOWN -> turn(0, -AIM_RAD);
             case OUTPUT_LESS -> pump("output", pump -> output(pump.outputFraction() - OUTPUT_STEP));
             case OUTPUT_MORE -> pump("output", pump -> output(pump.outputFraction() + OUTPUT_STEP));
-            case OFF -> pump("off", pump -> output(pump.outputFraction() > 0 ? 0 : 1));
-            case PATTERN -> pump("pattern", pump -> pattern(Edits.nextPattern(pump.pattern())));
+            case OFF -> pump("off", this::switched);
+            case PATTERN -> chosen("pattern", this::next);
             case PERIOD_SHORTER -> pump("period", pump -> pattern(period(pump.pattern(), -1)));
             case PERIOD_LONGER -> pump("period", pump -> pattern(period(pump.pattern(), 1)));
             case ADD_CORAL -> addCoral();
@@ -100,6 +100,29 @@ public final class Changes {
 
     private Scenario aim(Thing thing, double yawRad, double pitchRad) {
         return Edits.aimed(now(), thing, session.steps().angle(yawRad), session.steps().angle(pitchRad));
+    }
+
+    /** Off, or on again at the output from before. */
+    private Scenario switched(Pump pump) {
+        if (pump.outputFraction() > 0) {
+            session.rememberOutput(pump.name(), pump.outputFraction());
+            return output(0);
+        }
+        return output(session.outputBefore(pump.name()));
+    }
+
+    /** The next pattern of a pump, group of a coral, or shape of a rock. */
+    private Scenario next(Thing thing) {
+        return switch (thing.kind()) {
+            case PUMP -> pattern(Edits.nextPattern(now().pumps().get(thing.index()).pattern()));
+            case CORAL, ROCK -> Edits.nextKind(now(), thing);
+            case RETURN -> now();
+        };
+    }
+
+    /** Turns the slot of the chosen pump about its aim, radians. */
+    public void roll(double rollRad) {
+        pump("roll", pump -> Edits.rolled(now(), session.selected().orElseThrow().index(), rollRad));
     }
 
     /** Gives what is chosen a place, metres. */

@@ -71,7 +71,8 @@ public final class Easel {
         Scenario scenario = side.scenario();
         Showing showing = session.showing();
         List<Item> items = new ArrayList<>();
-        boolean mapped = showing.shows(Layer.SHEAR) && side.water().isPresent();
+        boolean mapped = side.water().map(water -> showing.shows(Layer.SHEAR)
+                || showing.shows(Layer.DEPOSIT) && !water.deposits().isEmpty()).orElse(false);
         tank = kept(tank, List.of(scenario.tank(), scenario.rocks(), scenario.overflow(), mapped),
                 () -> tank(scenario, mapped));
         boolean cones = showing.shows(Layer.JETS);
@@ -122,7 +123,7 @@ public final class Easel {
 
     private static List<Item> tank(Scenario scenario, boolean mapped) {
         return TankParts.of(scenario).stream().filter(item -> !mapped
-                || !item.paint().colour().equals(Palette.SAND) && !item.paint().colour().equals(Palette.ROCK)).toList();
+                || !item.paint().colour().equals(Palette.ROCK)).toList();
     }
 
     private Drawing wet(Session session, Side side, Water water, double topMPerS) {

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import slackwater.geometry.Bounds;
 import slackwater.geometry.Vec3;
@@ -45,6 +47,7 @@ public final class Session implements AutoCloseable {
     private boolean help;
     private boolean screenshot;
     private boolean closed;
+    private final Map<String, Double> outputs = new HashMap<>();
 
     /** @param sides one or two tanks */
     public Session(List<Side> sides, Units units) {
@@ -141,6 +144,15 @@ public final class Session implements AutoCloseable {
         pointM = placeM;
     }
 
+    /** The output that a pump had before it was switched off; all of it where that is not known. */
+    double outputBefore(String pump) {
+        return outputs.getOrDefault(pump, 1.0);
+    }
+
+    void rememberOutput(String pump, double fraction) {
+        outputs.put(pump, fraction);
+    }
+
     public Optional<Question> question() {
         return question;
     }
@@ -230,6 +242,7 @@ public final class Session implements AutoCloseable {
             case STREAMLINES -> showing.toggle(Layer.STREAMLINES);
             case FAST_WATER -> showing.toggle(Layer.FAST_WATER);
             case SHEAR -> showing.toggle(Layer.SHEAR);
+            case DEPOSIT -> deposit();
             case JETS -> showing.toggle(Layer.JETS);
             case NAMES -> showing.toggle(Layer.NAMES);
             case SLICE_X -> showing.toggle(Axis.X, inside);
@@ -274,6 +287,14 @@ public final class Session implements AutoCloseable {
             showing.toggleDifference();
         } else {
             message = "A difference needs two tanks: slackwater view A B.";
+        }
+    }
+
+    private void deposit() {
+        if (sides.stream().flatMap(one -> one.water().stream()).anyMatch(water -> !water.deposits().isEmpty())) {
+            showing.toggle(Layer.DEPOSIT);
+        } else {
+            message = "No waste was followed in this water; a finished run can have that.";
         }
     }
 

@@ -17,6 +17,7 @@ public final class Isosurface {
     private final Grid grid;
     private final float[] values;
     private final float level;
+    private final boolean closed;
     private final int nx;
     private final int ny;
     private final Floats points = new Floats();
@@ -24,8 +25,9 @@ public final class Isosurface {
     private int[] corners = new int[256];
     private int cornerCount;
 
-    private Isosurface(Grid grid, float[] values, float level) {
+    private Isosurface(Grid grid, float[] values, float level, boolean closed) {
         this.grid = grid;
+        this.closed = closed;
         this.values = values;
         this.level = level;
         this.nx = grid.nx() + 1;
@@ -40,10 +42,19 @@ public final class Isosurface {
      * @param level above 0
      */
     public static Surface of(Grid grid, float[] values, double level) {
+        return new Isosurface(grid, values, checked(grid, values, level), true).find();
+    }
+
+    /** The same, but what reaches the glass or the water line goes on up to it and is open there, for looking into. */
+    public static Surface openAtGlass(Grid grid, float[] values, double level) {
+        return new Isosurface(grid, values, checked(grid, values, level), false).find();
+    }
+
+    private static float checked(Grid grid, float[] values, double level) {
         if (!(level > 0) || values.length != grid.cells()) {
             throw new IllegalArgumentException("a level must be above 0 and every cell have a value: " + level);
         }
-        return new Isosurface(grid, values, (float) level).find();
+        return (float) level;
     }
 
     /** Cubes are numbered by the cell at their lowest corner, from -1 on, since the padding has cubes too. */
@@ -70,8 +81,13 @@ public final class Isosurface {
     }
 
     private float value(int i, int j, int k) {
-        return i < 0 || j < 0 || k < 0 || i >= grid.nx() || j >= grid.ny() || k >= grid.nz() ? 0
-                : values[grid.index(i, j, k)];
+        boolean beyond = i < 0 || j < 0 || k < 0 || i >= grid.nx() || j >= grid.ny() || k >= grid.nz();
+        return beyond && closed ? 0 : values[grid.index(within(i, grid.nx()), within(j, grid.ny()),
+                within(k, grid.nz()))];
+    }
+
+    private static int within(int index, int count) {
+        return Math.max(0, Math.min(count - 1, index));
     }
 
     private boolean in(int i, int j, int k) {

@@ -8,14 +8,16 @@ public final class WallValues {
     }
 
     /**
-     * One value a vertex: the mean of the cells of water within about one and a half cells of the point half a cell off
-     * the surface, weighted by nearness; 0 where there is none.
+     * One value a vertex: the mean of the cells within about one and a half cells of the point half a cell off the
+     * surface, weighted by nearness; 0 where there is none.
+     *
+     * @param carrying which cells have a value that counts
      */
-    public static float[] on(Surface surface, Grid grid, boolean[] fluid, float[] values) {
+    public static float[] on(Surface surface, Grid grid, boolean[] carrying, float[] values) {
         float[] at = new float[surface.vertexCount()];
         double h = grid.cellSizeM();
         for (int n = 0; n < at.length; n++) {
-            at[n] = at(grid, fluid, values, new double[] {
+            at[n] = at(grid, carrying, values, new double[] {
                 (surface.points()[3 * n] + surface.normals()[3 * n] * h / 2) / h - 0.5,
                 (surface.points()[3 * n + 1] + surface.normals()[3 * n + 1] * h / 2) / h - 0.5,
                 (surface.points()[3 * n + 2] + surface.normals()[3 * n + 2] * h / 2) / h - 0.5});
@@ -23,7 +25,7 @@ public final class WallValues {
         return at;
     }
 
-    private static float at(Grid grid, boolean[] fluid, float[] values, double[] cells) {
+    private static float at(Grid grid, boolean[] carrying, float[] values, double[] cells) {
         double sum = 0;
         double weights = 0;
         int i0 = (int) Math.round(cells[0]);
@@ -33,7 +35,7 @@ public final class WallValues {
             for (int j = Math.max(0, j0 - 1); j <= Math.min(grid.ny() - 1, j0 + 1); j++) {
                 for (int i = Math.max(0, i0 - 1); i <= Math.min(grid.nx() - 1, i0 + 1); i++) {
                     int cell = grid.index(i, j, k);
-                    if (fluid[cell] && values[cell] > 0) {
+                    if (carrying[cell]) {
                         double dx = i - cells[0];
                         double dy = j - cells[1];
                         double dz = k - cells[2];

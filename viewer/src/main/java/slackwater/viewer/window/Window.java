@@ -15,6 +15,8 @@ import static org.lwjgl.glfw.GLFW.GLFW_OPENGL_API;
 import static org.lwjgl.glfw.GLFW.GLFW_OPENGL_CORE_PROFILE;
 import static org.lwjgl.glfw.GLFW.GLFW_OPENGL_FORWARD_COMPAT;
 import static org.lwjgl.glfw.GLFW.GLFW_OPENGL_PROFILE;
+import static org.lwjgl.glfw.GLFW.GLFW_PLATFORM;
+import static org.lwjgl.glfw.GLFW.GLFW_PLATFORM_X11;
 import static org.lwjgl.glfw.GLFW.GLFW_PRESS;
 import static org.lwjgl.glfw.GLFW.GLFW_RELEASE;
 import static org.lwjgl.glfw.GLFW.GLFW_REPEAT;
@@ -28,6 +30,7 @@ import static org.lwjgl.glfw.GLFW.glfwGetKeyName;
 import static org.lwjgl.glfw.GLFW.glfwGetWindowContentScale;
 import static org.lwjgl.glfw.GLFW.glfwGetWindowSize;
 import static org.lwjgl.glfw.GLFW.glfwInit;
+import static org.lwjgl.glfw.GLFW.glfwInitHint;
 import static org.lwjgl.glfw.GLFW.glfwMakeContextCurrent;
 import static org.lwjgl.glfw.GLFW.glfwSetCharCallback;
 import static org.lwjgl.glfw.GLFW.glfwSetCursorPosCallback;
@@ -105,6 +108,10 @@ public final class Window implements AutoCloseable {
         try {
             glfwSetErrorCallback(GLFWErrorCallback.create((code, text) ->
                     said.append(said.length() == 0 ? GLFWErrorCallback.getDescription(text) : "")));
+            if (Platform.get() == Platform.LINUX && Optional.ofNullable(System.getenv("WAYLAND_DISPLAY")).isEmpty()) {
+                // Its library would print a line of its own where there is no such screen.
+                glfwInitHint(GLFW_PLATFORM, GLFW_PLATFORM_X11);
+            }
             if (!glfwInit()) {
                 throw new NoWindow("No window can be opened, there is no screen to show it on (" + said + "): " + SCREEN
                         + ".");

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The window on a real X server of its own, Xvfb; what happens there is in {@link DrivenSession}. */
 class DrivenSessionTest {
-    private static final long PATIENCE_S = 240;
+    private static final long PATIENCE_S = 300;
 
     @TempDir
     private Path folder;
@@ -47,9 +47,45 @@ class DrivenSessionTest {
         Files.copy(Path.of("..", "scenarios", "nano-30.toml"), folder.resolve("nano-30.toml"));
         Result result = java(Optional.empty(), "slackwater.viewer.app.Program", "view", "nano-30.toml");
         assertEquals(2, result.code(), result.output());
-        List<String> lines = result.output().lines().filter(line -> !line.startsWith("WARNING: Using incub")).toList();
+        List<String> lines = lines(result);
         assertEquals(1, lines.size(), result.output());
         assertTrue(lines.get(0).contains("apt-get install xvfb libegl1 libgl1-mesa-dri"), result.output());
+    }
+
+    /** A screen, but no library to draw with (named so that it is not found): the same. */
+    @Test
+    void withoutADriverItSaysWhatToInstall() throws Exception {
+        Files.copy(Path.of("..", "scenarios", "nano-30.toml"), folder.resolve("nano-30.toml"));
+        Process server = server();
+        try {
+            Result result = java(Optional.of(display(server)), "-Dorg.lwjgl.opengl.libname=libnothing-of-this-name.so",
+                    "-Dorg.lwjgl.egl.libname=libnothing-of-this-name.so", "slackwater.viewer.app.Program", "view",
+                    "nano-30.toml");
+            assertEquals(2, result.code(), result.output());
+            List<String> lines = lines(result);
+            assertEquals(1, lines.size(), result.output());
+            assertTrue(lines.get(0).contains("apt-get install libegl1 libgl1-mesa-dri"), result.output());
+        } finally {
+            server.destroy();
+        }
+    }
+
+    /** What is wrong with what was asked for is told before a window opens. */
+    @Test
+    void faultsAreToldInTheTerminal() throws Exception {
+        Files.writeString(folder.resolve("bad.toml"), "name = 3\n");
+        for (String[] wrong : new String[][] {{"bad.toml", "bad.toml:1 name"}, {"gone.toml", "gone.toml is missing"},
+            {"--cell-cm=99", "--cell-cm: found 99.0, must be 0.5 to 10"}, {".", "has no result.json"}}) {
+            Result result = java(Optional.empty(), "slackwater.viewer.app.Program", "view",
+                    wrong[0].startsWith("--") ? "bad.toml" : wrong[0], wrong[0]);
+            assertEquals(2, result.code(), result.output());
+            assertTrue(result.output().contains(wrong[1]) && !result.output().contains("\tat "), result.output());
+        }
+    }
+
+    /** What was said, without the line that Java itself prints. */
+    private static List<String> lines(Result result) {
+        return result.output().lines().filter(line -> !line.startsWith("WARNING: Using incub")).toList();
     }
 
     private record Result(int code, String output) {

@@ -48,8 +48,22 @@ class LauncherIT {
         assertTrue(Files.size(out.resolve("report.html")) > 1000);
     }
 
+    /** Also where there is nothing to draw with: then it says so and no more. */
     @Test
-    void tellsTheSaidWhatWentWrong() throws IOException, InterruptedException {
+    void drawsALayout() throws IOException, InterruptedException {
+        Path out = folder.resolve("nano.png");
+        Said picture = launch("picture", "scenarios/nano-30.toml", "--size", "240x180", "--out", out.toString());
+        if (picture.code() == ExitCode.BAD_INPUT) {
+            assertTrue(picture.err().startsWith("No picture can be drawn"), picture.err());
+        } else {
+            assertEquals(ExitCode.DONE, picture.code(), picture.err());
+            assertEquals("", picture.err());
+            assertTrue(Files.size(out) > 1000);
+        }
+    }
+
+    @Test
+    void tellsTheShellWhatWentWrong() throws IOException, InterruptedException {
         assertEquals(ExitCode.BAD_INPUT, launch("run", "scenarios/invalid/ten-mistakes.toml").code());
         assertEquals(ExitCode.BAD_INPUT, launch("check", "nowhere.toml").code());
         Said help = launch("--help");

@@ -44,7 +44,7 @@ class LiveFlowTest {
         try (LiveFlow flow = new LiveFlow(Tanks.nano(), () -> 0.0254, 1)) {
             await(() -> flow.latest().map(Snapshot::waterS).orElse(0.0) > 0.2);
             flow.pause(true);
-            Thread.sleep(200);
+            await(flow::resting);
             double at = flow.latest().get().waterS();
             Thread.sleep(200);
             assertEquals(at, flow.latest().get().waterS());

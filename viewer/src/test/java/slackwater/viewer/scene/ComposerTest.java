@@ -4,14 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import slackwater.analysis.Verdict;
+import slackwater.geometry.Vec3;
 import slackwater.viewer.colour.Colour;
 import slackwater.viewer.scene.Item.Body;
+import slackwater.viewer.shape.Surface;
 
 class ComposerTest {
     private static final double CELL_M = 0.04;
@@ -52,15 +56,25 @@ class ComposerTest {
         assertTrue(drawing.notes().get(0).contains("NOT settled"), drawing.notes().get(0));
     }
 
-    /** Both levels are there, the sure one within the likely one: less volume, and as large as the sphere it is. */
+    /** Both levels are there and as large as the balls that they are: chance 1/2 at 15 cm, 0.95 at 15 - 2 ln 19 cm. */
     @Test
     void stillWaterComesInTwoLevels() {
         Scene scene = MadeUpScene.scene(0.02, true);
         List<Item> still = WaterParts.still(scene.water().orElseThrow(), 0.48);
         assertEquals(2, still.size());
-        double likely = ((Body) still.get(0)).surface().volumeM3();
-        double surely = ((Body) still.get(1)).surface().volumeM3();
-        assertTrue(surely < likely && surely > 0, surely + " " + likely);
+        double[] radii = {0.15, 0.15 - 0.02 * Math.log(19)};
+        for (int level = 0; level < 2; level++) {
+            Surface surface = ((Body) still.get(level)).surface();
+            int checked = 0;
+            for (int n = 0; n < surface.vertexCount(); n++) {
+                Vec3 at = new Vec3(surface.points()[3 * n], surface.points()[3 * n + 1], surface.points()[3 * n + 2]);
+                if (at.x() > 1.05 && at.z() > 0.08) { // away from rock and sand
+                    assertEquals(radii[level], at.minus(new Vec3(1.05, 0.45, 0.1)).length(), 0.012, at.toString());
+                    checked++;
+                }
+            }
+            assertTrue(checked > 20, "only " + checked);
+        }
         assertTrue(still.get(0).paint().colour().opacity() < still.get(1).paint().colour().opacity());
     }
 
@@ -93,6 +107,33 @@ class ComposerTest {
         for (double share = 0.05; share < 1; share += 0.1) {
             assertEquals(speeds[(int) (share * (speeds.length - 1))], water.quantileMPerS(share), 2e-4);
         }
+    }
+
+    /** What lies on the ground goes on top of sand and rock, and not on the undersides. */
+    @Test
+    void depositsLieOnTheGround() {
+        Scene bare = MadeUpScene.scene(0.02, true);
+        Water water = bare.water().orElseThrow();
+        float[] even = new float[water.flow().grid().cells()];
+        Arrays.fill(even, 2);
+        Scene scene = bare.with(new Water(water.flow(), water.stillProbability(), Map.of("fine food", even), true));
+        Drawing drawing = drawn(scene, EnumSet.of(Layer.DEPOSIT));
+        assertTrue(drawing.notes().toString().contains("fine food"), drawing.notes().toString());
+        List<Body> maps = drawing.items().stream().filter(item -> item.paint().map().isPresent())
+                .map(item -> (Body) item).toList();
+        assertEquals(1 + scene.scenario().rocks().size(), maps.size());
+        for (Body map : maps) {
+            for (int n = 0; n < map.shades().length; n++) {
+                boolean buried = map.surface().points()[3 * n + 2] < 0.05;
+                boolean terrace = Math.abs(map.surface().points()[3 * n] - 0.6) < 0.06
+                        && map.surface().points()[3 * n + 2] > 0.1;
+                boolean under = terrace && map.surface().normals()[3 * n + 2] < -0.5;
+                boolean onTop = map.surface().normals()[3 * n + 2] > 0.9 && !buried;
+                assertTrue(!onTop || map.shades()[n] == 1, "on top: " + map.shades()[n]);
+                assertTrue(!under || map.shades()[n] == 0, "underneath: " + map.shades()[n]);
+            }
+        }
+        assertTrue(drawn(bare, EnumSet.of(Layer.DEPOSIT)).notes().toString().contains("no deposit to show"));
     }
 
     @Test

@@ -96,6 +96,24 @@ class IsosurfaceTest {
         }
     }
 
+    /** A ball whose middle lies on a pane: half of it shows, its edge on the pane itself. */
+    @Test
+    void whatReachesTheGlassEndsOnIt() {
+        Grid grid = new Grid(24, 24, 24, 0.025);
+        float[] values = new float[grid.cells()];
+        for (int cell = 0; cell < values.length; cell++) {
+            double far = grid.centreM(cell).minus(new Vec3(0, 0.3, 0.3)).length();
+            values[cell] = (float) Math.max(0, 1 + 0.2 - far);
+        }
+        Surface half = Isosurface.openAtGlass(grid, values, 1);
+        assertEquals(2 * Math.PI * 0.2 * 0.2, half.areaM2(), 0.02 * half.areaM2());
+        float nearest = 1;
+        for (int n = 0; n < half.vertexCount(); n++) {
+            nearest = Math.min(nearest, half.points()[3 * n]);
+        }
+        assertEquals(0, nearest, 1e-6);
+    }
+
     @Test
     void nothingAboveTheLevelHasNoSurface() {
         assertEquals(0, Isosurface.of(new Grid(4, 4, 4, 0.1), new float[64], 0.5).triangleCount());

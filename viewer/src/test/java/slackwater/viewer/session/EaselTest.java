@@ -1,0 +1,135 @@
+package slackwater.viewer.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import slackwater.geometry.Vec3;
+import slackwater.scenario.ScenarioFile;
+import slackwater.viewer.edit.Tanks;
+import slackwater.viewer.edit.Thing;
+import slackwater.viewer.edit.Thing.Kind;
+import slackwater.viewer.scene.Drawing;
+import slackwater.viewer.scene.Item;
+import slackwater.viewer.scene.Legend;
+import slackwater.viewer.scene.Units;
+
+/** Two tanks at one window, and the pictures of them as data. */
+class EaselTest {
+    private static final double TOP_M_PER_S = 0.3;
+
+    private Session session;
+    private Side first;
+    private Side second;
+
+    @BeforeEach
+    void open() throws Exception {
+        first = Side.live(ScenarioFile.open(Tanks.FOLDER.resolve("nano-30.toml")), () -> 0.0254, 1);
+        second = Side.live(ScenarioFile.open(Tanks.FOLDER.resolve("nano-30.toml")), () -> 0.0254, 1);
+        session = new Session(List.of(first, second), Units.METRIC);
+        await(() -> first.mean().isPresent() && second.mean().isPresent());
+        session.perform(Action.PAUSE);
+    }
+
+    @AfterEach
+    void close() {
+        session.close();
+    }
+
+    private static void await(BooleanSupplier reached) throws InterruptedException {
+        long end = System.currentTimeMillis() + 60_000;
+        while (!reached.getAsBoolean()) {
+            assertFalse(System.currentTimeMillis() > end, "waited in vain");
+            Thread.sleep(5);
+        }
+    }
+
+    /** What has not changed is the very same object, so that it is not made and sent again. */
+    @Test
+    void onlyWhatChangedIsMadeAnew() throws InterruptedException {
+        settleThreads();
+        Easel easel = new Easel();
+        session.perform(Action.STREAMLINES);
+        Drawing one = easel.draw(session, first, TOP_M_PER_S, 0.03);
+        Drawing other = easel.draw(session, first, TOP_M_PER_S, 0.03);
+        assertEquals(one.items().size(), other.items().size());
+        List<Item> anew = new ArrayList<>();
+        for (int n = 0; n < one.items().size(); n++) {
+            if (one.items().get(n) != other.items().get(n)) {
+                anew.add(other.items().get(n));
+            }
+        }
+        assertEquals(1, anew.size(), "the specks, and nothing else");
+        session.perform(Action.TRACERS);
+        session.select(Optional.of(new Thing(Kind.PUMP, 0)));
+        Drawing before = easel.draw(session, first, TOP_M_PER_S, 0.03);
+        session.perform(Action.MOVE_UP);
+        Drawing after = easel.draw(session, first, TOP_M_PER_S, 0.03);
+        assertSame(before.items().get(0), after.items().get(0), "the glass");
+        assertNotEquals(before.items(), after.items());
+    }
+
+    /** A step may be under way while the clock is stopped. */
+    private void settleThreads() throws InterruptedException {
+        await(() -> first.flow().orElseThrow().resting() && second.flow().orElseThrow().resting());
+    }
+
+    /** Numbers are grey and still water is not told of until the flow has found its way. */
+    @Test
+    void nothingUnsettledLooksSettled() {
+        Drawing drawing = new Easel().draw(session, first, TOP_M_PER_S, 0.03);
+        assertTrue(drawing.labels().stream().filter(label -> label.detail().contains("cm/s"))
+                .allMatch(label -> label.pale()));
+        assertEquals(2, drawing.labels().stream().filter(label -> label.detail().contains("cm/s")).count());
+        assertTrue(drawing.notes().toString().contains("numbers are grey"), drawing.notes().toString());
+        assertTrue(drawing.notes().toString().contains("Still water shows once"), drawing.notes().toString());
+        assertFalse(drawing.legends().toString().contains("still water"));
+    }
+
+    @Test
+    void keysActOnTheTankThatIsChosenAndLooksAreShared() {
+        session.perform(Action.OTHER_SIDE);
+        assertEquals(1, session.active());
+        session.perform(Action.NEXT);
+        session.perform(Action.MOVE_UP);
+        assertTrue(second.changed());
+        assertFalse(first.changed());
+        session.perform(Action.VIEW_FRONT);
+        session.perform(Action.SLICE_Y);
+        session.point(Optional.of(new Vec3(0.15, 0.15, 0.2)));
+        Drawing left = new Easel().draw(session, first, TOP_M_PER_S, 0.03);
+        Drawing right = new Easel().draw(session, second, TOP_M_PER_S, 0.03);
+        assertEquals(bar(left).scale(), bar(right).scale(), "one scale");
+        assertEquals(left.boxM(), right.boxM());
+    }
+
+    private static Legend.Bar bar(Drawing drawing) {
+        return drawing.legends().stream().filter(Legend.Bar.class::isInstance).map(Legend.Bar.class::cast)
+                .findFirst().orElseThrow();
+    }
+
+    @Test
+    void theDifferenceSaysWhatItComparesAndWhetherItHolds() throws InterruptedException {
+        settleThreads();
+        session.perform(Action.DIFFERENCE);
+        assertTrue(session.showing().difference());
+        Difference difference = new Difference();
+        Drawing drawing = difference.draw(session);
+        assertEquals(List.of("nano-30.toml less nano-30.toml: not settled yet."), drawing.notes());
+        assertEquals(2, drawing.labels().size());
+        assertTrue(drawing.labels().get(0).detail().matches("[+\u2212][0-9.]+ cm/s"), drawing.labels().toString());
+        assertSame(drawing, difference.draw(session), "nothing changed");
+        session.perform(Action.SLICE_Z);
+        assertNotSame(drawing, difference.draw(session));
+    }
+}
