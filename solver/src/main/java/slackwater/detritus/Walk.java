@@ -21,6 +21,7 @@ final class Walk {
     private final FlowRecord record;
     private final Grid grid;
     private final Ground ground;
+    private final Slopes slopes;
     private final Water water;
     private final List<Grain> grains;
     private final Dice dice;
@@ -35,12 +36,18 @@ final class Walk {
     private long draw;
     private boolean stopped;
     private boolean sinks;
+    private boolean slides;
+
+    /** What there is to land on. */
+    record Terrain(Ground ground, Slopes slopes) {
+    }
 
     /** @param grains the kind of each group of the cloud */
-    Walk(FlowRecord record, Ground ground, List<Grain> grains, Cloud cloud, Dice dice) {
+    Walk(FlowRecord record, Terrain terrain, List<Grain> grains, Cloud cloud, Dice dice) {
         this.record = record;
         this.grid = record.grid();
-        this.ground = ground;
+        this.ground = terrain.ground();
+        this.slopes = terrain.slopes();
         this.water = new Water(record);
         this.drag = new Drag(record, water);
         this.grains = grains;
@@ -210,6 +217,7 @@ final class Walk {
             cell[a] = (int) at[a];
         }
         stopped = false;
+        slides = false;
         for (int faces = 0; faces < MOST_FACES; faces++) {
             int axis = -1;
             double part = 1;
@@ -242,7 +250,7 @@ final class Walk {
         return (float) Math.max(cell + Cloud.EDGE, Math.min(cell + 1 - Cloud.EDGE, at));
     }
 
-    /** Goes on into the next cell if that is water; else comes to rest on a floor or turns round. */
+    /** Goes on into the next cell if that is water; else comes to rest on a floor, slides off it or turns round. */
     private void cross(int n, int axis) {
         int step = way[axis] > 0 ? 1 : -1;
         cell[axis] += step;
@@ -251,6 +259,10 @@ final class Walk {
         }
         cell[axis] -= step;
         way[axis] = -way[axis];
+        if (slides && axis < 2) {
+            rest(n, Place.ROCK, -1);
+            return;
+        }
         if (axis == 2 && step < 0 && sinks) {
             land(n, grid.index(cell[0], cell[1], cell[2]));
         }
@@ -260,10 +272,22 @@ final class Walk {
         int coral = ground.coralAt(floor, at[0], at[1], at[2]);
         Place place = coral >= 0 ? Place.CORAL : ground.under(floor);
         double shear = coral >= 0 ? coralShearPa(n, coral) : record.floorShearPa(frame, floor);
-        if (shear <= holdPa(n, place, coral)) {
-            cloud.place[n] = (byte) place.ordinal();
-            cloud.at[n] = (short) coral;
-            stopped = true;
+        if (shear > holdPa(n, place, coral)) {
+            return;
         }
+        if (place == Place.ROCK && slopes.isSteep(floor)) {
+            slides = true;
+            way[0] = slopes.x(floor) * way[2];
+            way[1] = slopes.y(floor) * way[2];
+            way[2] = 0;
+        } else {
+            rest(n, place, coral);
+        }
+    }
+
+    private void rest(int n, Place place, int coral) {
+        cloud.place[n] = (byte) place.ordinal();
+        cloud.at[n] = (short) coral;
+        stopped = true;
     }
 }
