@@ -16,6 +16,7 @@ final class Walk {
     /** The longest step through the water and the longest random one, one standard deviation, in cells. */
     private static final double REACH = 0.5;
     private static final double LONGEST_KICK = 0.25;
+    private static final Place[] PLACES = Place.values();
     private static final int MOST_STEPS = 400;
     private static final int MOST_FACES = 24;
     private final FlowRecord record;
@@ -63,7 +64,7 @@ final class Walk {
         double dt = record.stepS(frame);
         for (int n = from; n < to; n++) {
             draw = interval << 24;
-            Place place = Place.values()[cloud.place[n]];
+            Place place = PLACES[cloud.place[n]];
             if (place == Place.SAND || place == Place.ROCK || place == Place.GLASS || place == Place.CORAL) {
                 share = 0;
                 lift(n, place);
