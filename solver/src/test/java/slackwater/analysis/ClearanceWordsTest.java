@@ -17,6 +17,7 @@ import slackwater.scenario.Scenario;
 
 /** The rule from clearing to verdict, and its words. */
 class ClearanceWordsTest {
+    private static final String WHY = "gusts drag with 0.200 Pa, and it lifts at about 0.300 Pa";
     private static final Scenario TANK = MadeUpTank.scenario();
     private static final Clearance.Course QUICK = new Clearance.Course(1, OptionalDouble.of(4), OptionalDouble.of(9),
             0);
@@ -43,16 +44,17 @@ class ClearanceWordsTest {
         Clearance food = food(QUICK, QUICK, QUICK);
         assertEquals(Verdict.FAIL, ClearanceWords.verdict(coral(CoralGroup.PLATING), List.of(food, sand)));
         assertEquals(Verdict.PASS, ClearanceWords.verdict(coral(CoralGroup.SMALL_POLYP), List.of(food, sand)));
-        assertEquals("; food on it is gone in 9 s; sand on it stays",
+        assertEquals("; food on it is gone in 9 s; sand on it stays: " + WHY,
                 ClearanceWords.of(coral(CoralGroup.PLATING), List.of(food, sand)));
         assertEquals("; food on it is gone in 9 s", ClearanceWords.of(coral(CoralGroup.SOFT), List.of(food, sand)));
     }
 
     @Test
     void theDoubtIsInTheWords() {
-        assertEquals("; food on it is gone in 9 s, but if it clings twice as hard 30 % stays",
+        assertEquals("; food on it is gone in 9 s, but if it clings twice as hard 30 % stays (" + WHY + ")",
                 ClearanceWords.of(coral(CoralGroup.SOFT), List.of(food(QUICK, QUICK, SLOW))));
-        assertEquals("; 30 % of the food on it is still there after 5 min, but it may go if it clings half as hard",
+        assertEquals("; 30 % of the food on it is still there after 5 min, but it may go if it clings half as hard ("
+                + WHY + ")",
                 ClearanceWords.of(coral(CoralGroup.SOFT), List.of(food(QUICK, SLOW, NEVER))));
         assertEquals("9 s (9 s to 30 % stays)", ClearanceWords.range(food(QUICK, QUICK, SLOW)));
         assertEquals("30 % stays (30 % to 100 %)", ClearanceWords.range(food(SLOW, SLOW, NEVER)));
@@ -75,6 +77,6 @@ class ClearanceWordsTest {
 
     private static Clearance of(String name, Clearance.Course half, Clearance.Course once, Clearance.Course twice) {
         Grain grain = Grains.named(name, TANK).orElseThrow();
-        return new Clearance(0, 0.1, 0.2, grain, List.of(half, once, twice));
+        return new Clearance(0, 0.1, 0.2, 0.3, grain, List.of(half, once, twice));
     }
 }
