@@ -51,7 +51,7 @@ public final class ClearanceWords {
     private static String clause(Clearance clearance) {
         String what = clearance.grain().name();
         if (clearance.outcome() == Outcome.STAYS) {
-            return what + " on it stays";
+            return what + " on it stays: " + why(clearance);
         }
         OptionalDouble clear = clearance.likely().clearS();
         String likely = clear.isPresent() ? what + " on it is gone in " + time(clear.getAsDouble())
@@ -62,7 +62,13 @@ public final class ClearanceWords {
         }
         double worst = clearance.courses().get(clearance.courses().size() - 1).leftFraction();
         return likely + ", " + (clear.isPresent() ? "but if it clings twice as hard "
-                + Figures.percent(worst) + " stays" : "but it may go if it clings half as hard");
+                + Figures.percent(worst) + " stays" : "but it may go if it clings half as hard") + " ("
+                + why(clearance) + ")";
+    }
+
+    private static String why(Clearance clearance) {
+        return "gusts drag with " + Figures.decimal(clearance.gustShearPa(), 3) + " Pa, and it lifts at about "
+                + Figures.decimal(clearance.liftPa(), 3) + " Pa";
     }
 
     /** Time until it is clear, or what stays, with the range that doubt makes: "3 s (2 s to 7 % stays)". */

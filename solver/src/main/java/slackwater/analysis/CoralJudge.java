@@ -26,7 +26,8 @@ final class CoralJudge {
         SpeedRange wanted = CoralNeeds.rangeFor(coral);
         Interval interval = Interval.about(reading.meanMPerS(), doubt);
         String sentence = Figures.cmPerS(reading.meanMPerS()) + " cm/s: "
-                + meaning(new Reasons(scenario, coral, cellSizeM), reading.meanMPerS(), interval, wanted)
+                + meaning(new Reasons(scenario, coral, cellSizeM), reading.meanMPerS(), interval, wanted,
+                !clearances.isEmpty())
                 + (settled ? "" : "; the water had not settled yet, so take it as a first look")
                 + ClearanceWords.of(coral, clearances);
         Verdict verdict = verdict(interval, wanted, settled).worseOf(ClearanceWords.verdict(coral, clearances));
@@ -40,18 +41,20 @@ final class CoralJudge {
         return settled && interval.isWithin(wanted) ? Verdict.PASS : Verdict.MARGINAL;
     }
 
-    private static String meaning(Reasons reasons, double meanMPerS, Interval interval, SpeedRange wanted) {
+    /** @param tried whether grains tell what lies on the coral, so that the speed need not */
+    private static String meaning(Reasons reasons, double meanMPerS, Interval interval, SpeedRange wanted,
+                                  boolean tried) {
         if (Double.isInfinite(interval.highMPerS())) {
             return "watched for too short a time to say how sure that is";
         }
         boolean slow = Math.abs(meanMPerS - wanted.lowMPerS()) < Math.abs(wanted.highMPerS() - meanMPerS);
         String limit = Figures.limitCmPerS(slow ? wanted.lowMPerS() : wanted.highMPerS()) + " cm/s";
         if (interval.isClearOf(wanted)) {
-            return slow ? tooSlow(meanMPerS, limit) + "; " + reasons.slow()
+            return slow ? tooSlow(meanMPerS, limit, tried) + "; " + reasons.slow()
                     : "more than the " + limit + " that it is kept in; " + reasons.strong();
         }
         if (interval.isWithin(wanted)) {
-            return "enough to carry off sand and leftovers, and not too strong";
+            return tried ? "within what it is kept in" : "enough to carry off sand and leftovers, and not too strong";
         }
         boolean low = interval.lowMPerS() <= wanted.lowMPerS();
         if (low && interval.highMPerS() >= wanted.highMPerS()) {
@@ -63,7 +66,10 @@ final class CoralJudge {
                 + " cm/s to be sure; " + reasons.strong();
     }
 
-    private static String tooSlow(double meanMPerS, String limit) {
+    private static String tooSlow(double meanMPerS, String limit, boolean tried) {
+        if (tried) {
+            return "less than the " + limit + " that it is kept in";
+        }
         return meanMPerS < LYING_M_PER_S ? "food and sand will lie on it" : "less than the " + limit
                 + " that keep it clean";
     }

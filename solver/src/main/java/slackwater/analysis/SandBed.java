@@ -31,6 +31,11 @@ public record SandBed(double heightM, double meanMPerS, double gustMPerS, double
         }
     }
 
+    /** The same finding in words. */
+    SandBed saying(String words) {
+        return new SandBed(heightM, meanMPerS, gustMPerS, thresholdMPerS, warnedShareFraction, shear, place, words);
+    }
+
     /** How near the strongest place comes to moving, by speed or by stress; from 1 on the sand moves. */
     double fraction() {
         return Math.max(gustMPerS / thresholdMPerS, shear.fraction());

@@ -65,8 +65,7 @@ final class SandBedSurvey {
         Vec3 at = grid.centreM(byShear ? floor : strongest);
         String place = new Places(scenario).of(at).replaceFirst("^(low|half-way up|near the surface) ", "");
         SandBed bed = new SandBed(heightM, sum / read, gust, threshold, (double) warned / read, shear, place, "");
-        return Optional.of(new SandBed(heightM, sum / read, gust, threshold, (double) warned / read, shear, place,
-                sentence(bed, byShear) + (bed.isWarning() ? "; " + pump(at) : "") + "."));
+        return Optional.of(bed.saying(sentence(bed, byShear) + (bed.isWarning() ? "; " + pump(at) : "") + "."));
     }
 
     /** The cell on the open sand that feels the strongest gusts of shear. */

@@ -105,10 +105,10 @@ final class Run implements Callable<Integer> {
             return diverged(diverged);
         }
         Averaged averaged = (Averaged) outcome;
-        Optional<Litter> litter = computation.record().map(record -> Trials.make(scenario, record,
-                new Tracker.Chance(options.seed(), options.threads())));
+        Evidence evidence = new Evidence(companion.flow(), companion.remark(), pumpFraction,
+                litter(scenario, computation));
         Assessment assessment = Assessor.assess(scenario, averaged.statistics(), averaged.series(),
-                averaged.quality(), new Evidence(companion.flow(), companion.remark(), pumpFraction, litter));
+                averaged.quality(), evidence);
         FlowResult result = new FlowResult(provenance, scenario, averaged.quality(), assessment,
                 setup.voxels().grid());
         Artwork artwork = artist.draw(result, averaged.statistics());
@@ -121,6 +121,12 @@ final class Run implements Callable<Integer> {
             return ExitCode.NOT_SETTLED;
         }
         return assessment.verdict() == Verdict.FAIL ? ExitCode.VERDICT_FAIL : ExitCode.DONE;
+    }
+
+    /** Sand, food and waste in the water that was recorded. */
+    private Optional<Litter> litter(Scenario scenario, Computation computation) {
+        return computation.record().map(record -> Trials.make(scenario, record,
+                new Tracker.Chance(options.seed(), options.threads())));
     }
 
     /** Says on a terminal what is to come, and refuses what nobody waits for unless they said so. */

@@ -9,11 +9,13 @@ import java.util.OptionalDouble;
  * @param coral its number in the scenario
  * @param shearPa the water's shear stress on it, mean in time, pascals
  * @param gustShearPa the stress that is passed 5 % of the time
+ * @param liftPa the stress that lifts a middling grain from it
  * @param grain what was spread over it
  * @param courses the same with grains that lift more easily, as they are, and less easily: what the thresholds' own
  *     doubt, and that of the speeds, make of it
  */
-public record Clearance(int coral, double shearPa, double gustShearPa, Grain grain, List<Course> courses) {
+public record Clearance(int coral, double shearPa, double gustShearPa, double liftPa, Grain grain,
+                        List<Course> courses) {
     /** Multiples of the thresholds that are tried: a factor of two is what they, for food, are known to. */
     static final List<Double> HOLDS = List.of(0.5, 1.0, 2.0);
     /** For how long a coral is watched, seconds; what still lies there then stays. Common practice, no source. */

@@ -22,12 +22,14 @@ public final class Trials {
 
     private final Scenario scenario;
     private final FlowRecord record;
+    private final Ground ground;
     private final List<Release> releases = new ArrayList<>();
     private final List<Drag.Stress> stresses = new ArrayList<>();
 
     private Trials(Scenario scenario, FlowRecord record) {
         this.scenario = scenario;
         this.record = record;
+        this.ground = new Ground(scenario, record.grid(), record.fluid());
     }
 
     /** Makes all tries at once. */
@@ -39,7 +41,6 @@ public final class Trials {
         int corals = scenario.corals().size();
         int pinches = ON_EACH.size() * Clearance.HOLDS.size();
         int pinch = corals == 0 ? 0 : Math.max(LEAST_A_PINCH, Math.min(MOST_A_PINCH, ON_CORALS / corals / pinches));
-        Ground ground = new Ground(scenario, record.grid(), record.fluid());
         for (int coral = 0; coral < corals; coral++) {
             stresses.add(Drag.over(ground.coral(coral), record));
             for (String name : ON_EACH) {
@@ -71,7 +72,8 @@ public final class Trials {
         Drag.Stress stress = stresses.get(coral);
         List<Clearance.Course> courses = IntStream.range(first, first + Clearance.HOLDS.size())
                 .mapToObj(n -> course(drift, n)).toList();
-        return new Clearance(coral, stress.meanPa(), stress.gustPa(), release.grain(), courses);
+        return new Clearance(coral, stress.meanPa(), stress.gustPa(),
+                release.grain().liftPa(ground.footing(Place.CORAL, coral)), release.grain(), courses);
     }
 
     private static Clearance.Course course(Drift drift, int release) {

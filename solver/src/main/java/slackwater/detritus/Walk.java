@@ -16,11 +16,13 @@ final class Walk {
     /** The longest step through the water and the longest random one, one standard deviation, in cells. */
     private static final double REACH = 0.5;
     private static final double LONGEST_KICK = 0.25;
+    private static final Place[] PLACES = Place.values();
     private static final int MOST_STEPS = 400;
     private static final int MOST_FACES = 24;
     private final FlowRecord record;
     private final Grid grid;
     private final Ground ground;
+    private final Slopes slopes;
     private final Water water;
     private final List<Grain> grains;
     private final Dice dice;
@@ -35,12 +37,18 @@ final class Walk {
     private long draw;
     private boolean stopped;
     private boolean sinks;
+    private boolean slides;
+
+    /** What there is to land on. */
+    record Terrain(Ground ground, Slopes slopes) {
+    }
 
     /** @param grains the kind of each group of the cloud */
-    Walk(FlowRecord record, Ground ground, List<Grain> grains, Cloud cloud, Dice dice) {
+    Walk(FlowRecord record, Terrain terrain, List<Grain> grains, Cloud cloud, Dice dice) {
         this.record = record;
         this.grid = record.grid();
-        this.ground = ground;
+        this.ground = terrain.ground();
+        this.slopes = terrain.slopes();
         this.water = new Water(record);
         this.drag = new Drag(record, water);
         this.grains = grains;
@@ -56,7 +64,7 @@ final class Walk {
         double dt = record.stepS(frame);
         for (int n = from; n < to; n++) {
             draw = interval << 24;
-            Place place = Place.values()[cloud.place[n]];
+            Place place = PLACES[cloud.place[n]];
             if (place == Place.SAND || place == Place.ROCK || place == Place.GLASS || place == Place.CORAL) {
                 share = 0;
                 lift(n, place);
@@ -210,6 +218,7 @@ final class Walk {
             cell[a] = (int) at[a];
         }
         stopped = false;
+        slides = false;
         for (int faces = 0; faces < MOST_FACES; faces++) {
             int axis = -1;
             double part = 1;
@@ -242,7 +251,7 @@ final class Walk {
         return (float) Math.max(cell + Cloud.EDGE, Math.min(cell + 1 - Cloud.EDGE, at));
     }
 
-    /** Goes on into the next cell if that is water; else comes to rest on a floor or turns round. */
+    /** Goes on into the next cell if that is water; else comes to rest on a floor, slides off it or turns round. */
     private void cross(int n, int axis) {
         int step = way[axis] > 0 ? 1 : -1;
         cell[axis] += step;
@@ -251,6 +260,10 @@ final class Walk {
         }
         cell[axis] -= step;
         way[axis] = -way[axis];
+        if (slides && axis < 2) {
+            rest(n, Place.ROCK, -1);
+            return;
+        }
         if (axis == 2 && step < 0 && sinks) {
             land(n, grid.index(cell[0], cell[1], cell[2]));
         }
@@ -260,10 +273,22 @@ final class Walk {
         int coral = ground.coralAt(floor, at[0], at[1], at[2]);
         Place place = coral >= 0 ? Place.CORAL : ground.under(floor);
         double shear = coral >= 0 ? coralShearPa(n, coral) : record.floorShearPa(frame, floor);
-        if (shear <= holdPa(n, place, coral)) {
-            cloud.place[n] = (byte) place.ordinal();
-            cloud.at[n] = (short) coral;
-            stopped = true;
+        if (shear > holdPa(n, place, coral)) {
+            return;
         }
+        if (place == Place.ROCK && slopes.isSteep(floor)) {
+            slides = true;
+            way[0] = slopes.x(floor) * way[2];
+            way[1] = slopes.y(floor) * way[2];
+            way[2] = 0;
+        } else {
+            rest(n, place, coral);
+        }
+    }
+
+    private void rest(int n, Place place, int coral) {
+        cloud.place[n] = (byte) place.ordinal();
+        cloud.at[n] = (short) coral;
+        stopped = true;
     }
 }

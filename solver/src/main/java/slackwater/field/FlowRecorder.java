@@ -56,7 +56,8 @@ public final class FlowRecorder implements FlowObserver {
     @Override
     public boolean wants(double nowS) {
         lastS = nowS;
-        return nowS <= enoughS * (1 + NEARLY) && nowS >= nextS * (1 - NEARLY);
+        boolean fits = eddySum.length <= Integer.MAX_VALUE / 3;
+        return fits && nowS <= enoughS * (1 + NEARLY) && nowS >= nextS * (1 - NEARLY);
     }
 
     @Override

@@ -17,7 +17,7 @@ final class DepositPicture {
     private static final double SPREAD_M = 0.04;
     /** Colours end at this many times the even share. */
     private static final double MOST_TIMES = 4;
-    private static final double[] TIMES = {0, 0.25, 0.5, 1, 2, 4};
+    private static final double[] TIMES = {0, 0.5, 1, 2, 3, 4};
     private static final double PER_CENT = 100;
 
     private final Fate fate;

@@ -24,6 +24,7 @@ final class LitterJson {
             node.put("what", clearance.grain().name());
             ResultJson.number(node, "shear_pa", clearance.shearPa());
             ResultJson.number(node, "gust_shear_pa", clearance.gustShearPa());
+            ResultJson.number(node, "lifts_at_pa", clearance.liftPa());
             node.put("outcome", clearance.outcome().name().toLowerCase(Locale.ROOT));
             ArrayNode courses = node.putArray("tries");
             for (Clearance.Course course : clearance.courses()) {

@@ -163,6 +163,25 @@ class AssessorTest {
         assertTrue(sand(scenario, 0.75 * threshold).sentence().startsWith("The sand stays put"));
         assertTrue(sand(scenario, 0.85 * threshold).sentence().startsWith("The sand may drift"));
         assertTrue(sand(scenario, 1.05 * threshold).sentence().startsWith("The sand will drift"));
+        assertTrue(sand(scenario, 1.05 * threshold).sentence().contains("'left'"), "and by which pump");
+        assertFalse(sand(scenario, 0.75 * threshold).sentence().contains("pump"));
+    }
+
+    /** The drag of gusts on one spot of the sand moves it, though the water 5 cm above is slow. */
+    @Test
+    void warnsOfTheDragOnTheSandToo() {
+        Scenario scenario = scenario(List.of(), List.of(LEFT), List.of());
+        double critical = SandThreshold.ofAragonite(0.0008).shearStressPa();
+        FlowStatistics slow = uniform(0.05f);
+        boolean[] fluid = slow.fluid();
+        Grid grid = slow.grid();
+        Arrays.fill(fluid, 0, 2 * grid.nx() * grid.ny(), false);
+        slow.gustWallShear()[grid.index(50, 3, 2)] = (float) (1.2 * critical);
+        SandBed sand = new SandBedSurvey(scenario, slow).read().orElseThrow();
+        assertTrue(sand.isWarning());
+        assertTrue(sand.sentence().startsWith("The sand will drift: gusts drag at it with "
+                + Figures.decimal(1.2 * critical, 2) + " Pa at the front right"), sand.sentence());
+        assertEquals(1.0 / (grid.nx() * grid.ny()), sand.shear().blownShareFraction(), 1e-9);
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -107,6 +108,41 @@ class EndToEndTest {
             return table.stream().filter(row -> row.get("name").equals(coral)).map(row -> row.get("verdict")
                     + " " + row.get("food_outcome")).findFirst();
         }
+    }
+
+    @Test
+    void aFeedingIsFollowedForAQuarterOfAnHour() throws IOException {
+        Path out = folder.resolve("fed");
+        Shell feed = Shell.run("feed", SCENARIOS.resolve("nano-30.toml"), "--at", "7, 7, 26", "--what", "pellets",
+                "--grams", "0.5", "--cell-cm", "2.5", "--max-seconds", "4", "--out", out);
+        assertEquals(ExitCode.DONE, feed.code(), feed.err());
+        assertTrue(feed.out().contains("0.5 g of pellets at x 7, y 7, z 26 cm"), feed.out());
+        try (CSVParser table = CSVParser.parse(out.resolve("feed.csv"), StandardCharsets.UTF_8,
+                CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get())) {
+            List<CSVRecord> rows = table.getRecords();
+            assertEquals(181, rows.size(), "every 5 s for 15 min");
+            for (CSVRecord row : rows) {
+                double all = row.toMap().entrySet().stream().filter(cell -> cell.getKey().endsWith("_share"))
+                        .mapToDouble(cell -> Double.parseDouble(cell.getValue())).sum();
+                assertEquals(1, all, 4e-4, "rounded shares at " + row.get("time_s"));
+            }
+            assertEquals("1.0000", rows.get(0).get("water_share"));
+        }
+        assertTrue(Files.readString(out.resolve("feed.html")).contains("after 15 min"));
+    }
+
+    @Test
+    void aFeedingThatCannotBeIsRefused() {
+        Path nano = SCENARIOS.resolve("nano-30.toml");
+        for (String at : List.of("7,7", "a,b,c", "7,7,90", "16.5,16.5,8", "7,7,1")) {
+            Shell feed = Shell.run("feed", nano, "--at", at, "--out", folder.resolve("none"));
+            assertEquals(ExitCode.BAD_INPUT, feed.code(), at);
+            assertTrue(feed.err().startsWith("--at: found '" + at + "'"), feed.err());
+        }
+        Shell unknown = Shell.run("feed", nano, "--at", "7,7,26", "--what", "stones", "--out", folder.resolve("none"));
+        assertTrue(unknown.err().contains("must be one of sand, food, pellets, waste, floc"), unknown.err());
+        assertEquals(ExitCode.BAD_INPUT, Shell.run("feed", nano, "--at", "7,7,26", "--grams", "0").code());
+        assertFalse(Files.exists(folder.resolve("none")), "nothing may be written");
     }
 
     @Test

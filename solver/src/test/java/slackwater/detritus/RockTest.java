@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 import slackwater.ForAll;
 import slackwater.detritus.Release.From;
 import slackwater.field.FlowRecord;
+import slackwater.geometry.Ellipsoid;
 import slackwater.geometry.Vec3;
+import slackwater.scenario.Rock;
 
 /** Grains and walls, and the count of them all. Laws, nothing to look up. */
 class RockTest {
@@ -106,5 +108,28 @@ class RockTest {
         // a quarter of the water at 0.08 a second: Q/V = 0.02 a second. Mixing takes some h^2/(10 K) = 0.6 s, by which
         // the weir's water is 1 % poorer; three standard errors of chance are 7 %
         assertEquals(Math.exp(-1), left, 0.08 * Math.exp(-1));
+    }
+
+    /**
+     * Rock steeper than 45 degrees holds nothing. Of an ellipsoid with radii a, a, c the top is less steep within
+     * r = a/sqrt(1 + (c/a)^2): exact geometry; allowed is half a cell of 1 cm in r and chance.
+     */
+    @Test
+    void steepRockShedsWhatLandsOnIt() {
+        assertEquals(Math.pow(1 / Math.sqrt(1 + 4), 2), onRock(new Vec3(0.08, 0.08, 0.16)), 0.10);
+        assertEquals(Math.pow(1 / Math.sqrt(1 + 0.25), 2), onRock(new Vec3(0.08, 0.08, 0.04)), 0.12);
+    }
+
+    /** Share that stays on a rock in still water, of what falls within its width. */
+    private static double onRock(Vec3 radii) {
+        MadeFlow still = new MadeFlow(30, 30, 24, 0.01);
+        Rock rock = new Rock("knob", new Ellipsoid(new Vec3(0.15, 0.15, 0), radii));
+        for (int cell = 0; cell < still.fluid.length; cell++) {
+            still.fluid[cell] = !rock.solid().contains(still.grid.centreM(cell));
+        }
+        Drift drift = MadeFlow.follow(still.tank(0, List.of(rock)), still.steady(),
+                new Release(MadeFlow.grain(0.02, 1), new From.Surface(), 3000, 1), 40);
+        assertEquals(0, drift.census().count(1, 0, Place.WATER), "all have come to rest");
+        return drift.census().count(1, 0, Place.ROCK) / 3000.0 / (Math.PI * radii.x() * radii.y() / 0.09);
     }
 }

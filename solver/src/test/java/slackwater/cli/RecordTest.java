@@ -1,0 +1,73 @@
+package slackwater.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import slackwater.backend.cpu.CpuBackend;
+import slackwater.field.FlowRecord;
+import slackwater.field.FlowRecorder;
+import slackwater.field.FlowStatistics;
+import slackwater.field.Grid;
+import slackwater.geometry.Vec3;
+import slackwater.scenario.Overflow;
+import slackwater.scenario.Return;
+import slackwater.scenario.Scenario;
+import slackwater.scenario.Tank;
+import slackwater.scenario.Wall;
+import slackwater.simulation.Onlookers;
+import slackwater.simulation.Progress;
+import slackwater.simulation.RunLimits;
+import slackwater.simulation.RunOutcome;
+import slackwater.simulation.Simulator;
+
+/** What is recorded is the water that was averaged. Laws, nothing to look up. */
+class RecordTest {
+    private static final double FLOW_M3_PER_S = 1500 / 3.6e6;
+
+    @Test
+    void theRecordIsTheWaterThatWasAveraged() {
+        Scenario tank = new Scenario("record", new Tank(new Vec3(0.4, 0.3, 0.3), 0.28, 0.04, 0.001), List.of(),
+                List.of(),
+                Optional.of(new Return(FLOW_M3_PER_S, 0.025, new Vec3(0.06, 0.15, 0.2), 0, 0)),
+                Optional.of(new Overflow(Wall.BACK, 0.1, 0.3)), List.of());
+        Setup setup = Setup.of(tank, 0.02, 1);
+        double batchS = setup.discretisation().plan().batchS();
+        FlowRecorder recorder = new FlowRecorder(setup.voxels().grid(), setup.voxels().fluid(), batchS);
+        RunOutcome.Averaged run = (RunOutcome.Averaged) Simulator.simulate(setup.discretisation(), List.of(),
+                new RunLimits(5 * batchS), new CpuBackend(2), new Onlookers(Progress.SILENT, recorder));
+        FlowRecord record = recorder.record().orElseThrow();
+        assertEquals(0, record.loopS() / batchS % 1, 1e-6, "whole batches");
+        double out = 0;
+        for (float share : record.outflowPerS()) {
+            out += share * record.grid().cellVolumeM3();
+        }
+        assertEquals(FLOW_M3_PER_S, out, 1e-6 * FLOW_M3_PER_S, "what leaves is what came in");
+        agrees(run.statistics(), record);
+    }
+
+    /** Means over the frames against the means over three times as many samples. */
+    private static void agrees(FlowStatistics flow, FlowRecord record) {
+        Grid grid = record.grid();
+        double difference = 0;
+        double squares = 0;
+        double shear = 0;
+        double recordedShear = 0;
+        for (int cell = 0; cell < grid.cells(); cell++) {
+            double mean = 0;
+            for (int frame = 0; frame < record.frames(); frame++) {
+                mean += record.velocity(frame)[3 * cell] * record.unitMPerS(frame) / record.frames();
+                recordedShear += record.floorShearPa(frame, cell) / record.frames();
+            }
+            difference += Math.pow(mean - flow.meanU()[cell], 2);
+            squares += Math.pow(flow.meanU()[cell], 2);
+            shear += record.hasFloor(cell) ? flow.wallShear()[cell] : 0;
+            assertTrue(flow.gustWallShear()[cell] >= 0 && (flow.wallShear()[cell] > 0
+                    || flow.gustWallShear()[cell] == 0), "gusts where there is a wall");
+        }
+        assertTrue(Math.sqrt(difference / squares) < 0.05, "mean u differs by " + Math.sqrt(difference / squares));
+        assertEquals(shear, recordedShear, 0.05 * shear, "shear on the floor");
+    }
+}
