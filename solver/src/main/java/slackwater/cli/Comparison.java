@@ -79,6 +79,7 @@ final class Comparison {
     /** An offer for no pumps at all, then one a set, in their order. */
     List<Offer> run(List<PumpSet> sets, TrialLog log, PrintWriter out) {
         List<Offer> offers = new ArrayList<>();
+        out.println("First the tank as it is, on cells of every size.");
         Stages stages = Stages.of(scenario, fidelities, log, trial -> { });
         out.println("Without circulation pumps");
         offers.add(withoutPumps(stages));
