@@ -30,7 +30,6 @@ record Estimate(int screenings, double screenS, int confirmations, double confir
     static Estimate of(Task task, Fidelities fidelities, int screenings, int few) {
         Scenario tried = task.hasStart() ? task.scenario() : task.plain();
         int threads = fidelities.threads();
-        TrialCost.warmUp(tried, fidelities.screen(1), threads);
         double confirmS = TrialCost.seconds(tried, fidelities.confirm(), threads);
         double holdS = few == 0 ? 0 : TrialCost.seconds(tried, fidelities.sift(1), threads);
         return new Estimate(screenings, TrialCost.seconds(tried, fidelities.screen(1), threads), few + 1, confirmS,
