@@ -11,8 +11,15 @@ import slackwater.discretisation.TimePlan;
 import slackwater.scenario.Scenario;
 import slackwater.simulation.Simulator;
 
-/** What one trial costs, from a short try of the solver on the very grid. */
-final class TrialCost {
+/**
+ * What one trial costs, from a short try of the solver on the very grid.
+ *
+ * @param steps that it takes, with what comes on top of them counted in
+ * @param stepS seconds a step
+ * @param cells of the grid
+ */
+record TrialCost(double steps, double stepS, int cells) {
+    private static final TrialCost NOTHING = new TrialCost(0, 0, 1);
     private static final double LONGEST_TRY_S = 4;
     private static final int STEPS = 600;
     private static final int LEAST_TRIES = 5;
@@ -20,13 +27,10 @@ final class TrialCost {
     /** Statistics, readings and judging on top of the steps; measured once on small grids: a fifth to a third. */
     private static final double OTHER = 1.3;
 
-    private TrialCost() {
-    }
-
-    /** Seconds that a trial of this kind likely takes on this machine; 0 where nothing moves the water. */
-    static double seconds(Scenario scenario, Fidelity fidelity, int threads) {
+    /** What a trial of this kind likely costs on this machine; nothing where nothing moves the water. */
+    static TrialCost of(Scenario scenario, Fidelity fidelity, int threads) {
         if (!WaterTrial.anythingRuns(scenario)) {
-            return 0;
+            return NOTHING;
         }
         Discretisation discretisation = discretisation(scenario, fidelity);
         TimePlan plan = discretisation.plan();
@@ -35,7 +39,20 @@ final class TrialCost {
         double steps = Double.isInfinite(fidelity.turns()) ? (range[0] + range[1]) / 2.0
                 : Math.min(range[1], batchSteps * (fidelity.turns() + 0.5));
         double companion = fidelity.companion() ? 1 + 1 / Math.pow(DoubtOptions.USUAL_RATIO, 4) : 1;
-        return OTHER * companion * steps * stepS(discretisation, threads);
+        return new TrialCost(OTHER * companion * steps, stepS(discretisation, threads),
+                discretisation.problem().cells());
+    }
+
+    /**
+     * The same, and no dearer for each cell than a smaller grid was: cells of large grids are the cheaper ones, so what
+     * looks dearer was code that Java had not compiled yet.
+     */
+    TrialCost within(TrialCost smaller) {
+        return new TrialCost(steps, Math.min(stepS, smaller.stepS() * cells / smaller.cells()), cells);
+    }
+
+    double seconds() {
+        return steps * stepS;
     }
 
     private static Discretisation discretisation(Scenario scenario, Fidelity fidelity) {
