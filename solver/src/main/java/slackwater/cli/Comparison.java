@@ -86,9 +86,15 @@ final class Comparison {
         for (int n = 0; n < sets.size(); n++) {
             out.println(String.format(Locale.ROOT, "Set %d of %d: %s", n + 1, sets.size(), sets.get(n).label()));
             out.flush();
-            offers.add(offer(sets.get(n), stages, new TrialLine(out, effort.budget(), 0), log));
+            offers.add(offer(sets.get(n), stages, new TrialLine(out, unmeasured(sets.get(n))), log));
         }
         return List.copyOf(offers);
+    }
+
+    /** The course of one set's search; how long its trials take is learnt from them. */
+    private Estimate unmeasured(PumpSet set) {
+        int holds = effort.few() * Placing.SIFTED_PER_CONFIRMED + Sturdiness.runs(scenario) + set.models().size();
+        return new Estimate(effort.budget(), 0, effort.few(), 0, holds, 0, fidelities);
     }
 
     /** What the return does alone, or nothing at all: what every purchase is to be measured against. */

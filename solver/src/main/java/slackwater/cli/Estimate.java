@@ -10,7 +10,7 @@ import slackwater.search.Task;
 /**
  * What a search would take on this machine.
  *
- * @param screenings trials on large cells
+ * @param screenings trials on large cells, the tank as it is counted in
  * @param screenS of one of them, seconds
  * @param confirmations layouts on fine cells
  * @param confirmS of one of them, seconds
@@ -34,7 +34,7 @@ record Estimate(int screenings, double screenS, int confirmations, double confir
         TrialCost sift = TrialCost.of(tried, fidelities.sift(1), threads).within(screen);
         TrialCost confirm = TrialCost.of(tried, fidelities.confirm(), threads).within(sift);
         int holds = few == 0 ? 0 : TRIED * Sturdiness.runs(tried) + few * Placing.SIFTED_PER_CONFIRMED;
-        return new Estimate(screenings, screen.seconds(), few + 1, confirm.seconds(), holds, sift.seconds(),
+        return new Estimate(screenings + 1, screen.seconds(), few + 1, confirm.seconds(), holds, sift.seconds(),
                 fidelities);
     }
 

@@ -91,7 +91,7 @@ final class Place implements Callable<Integer> {
             for (Path other : logs) {
                 out().println("  " + log.merge(other) + " trials read from " + other.getFileName());
             }
-            TrialLine line = new TrialLine(out(), estimate.screenings() + 1, estimate.afterwardsS());
+            TrialLine line = new TrialLine(out(), estimate);
             out().println("First the tank as it is, on cells of every size.");
             Stages stages = Stages.of(plan.task().scenario(), fidelities, log.log(), line);
             if (part.isPart()) {
