@@ -79,15 +79,22 @@ final class Comparison {
     /** An offer for no pumps at all, then one a set, in their order. */
     List<Offer> run(List<PumpSet> sets, TrialLog log, PrintWriter out) {
         List<Offer> offers = new ArrayList<>();
+        out.println("First the tank as it is, on cells of every size.");
         Stages stages = Stages.of(scenario, fidelities, log, trial -> { });
         out.println("Without circulation pumps");
         offers.add(withoutPumps(stages));
         for (int n = 0; n < sets.size(); n++) {
             out.println(String.format(Locale.ROOT, "Set %d of %d: %s", n + 1, sets.size(), sets.get(n).label()));
             out.flush();
-            offers.add(offer(sets.get(n), stages, new TrialLine(out, effort.budget(), 0), log));
+            offers.add(offer(sets.get(n), stages, new TrialLine(out, unmeasured(sets.get(n))), log));
         }
         return List.copyOf(offers);
+    }
+
+    /** The course of one set's search; how long its trials take is learnt from them. */
+    private Estimate unmeasured(PumpSet set) {
+        int holds = effort.few() * Placing.SIFTED_PER_CONFIRMED + Sturdiness.runs(scenario) + set.models().size();
+        return new Estimate(effort.budget(), 0, effort.few(), 0, holds, 0, fidelities);
     }
 
     /** What the return does alone, or nothing at all: what every purchase is to be measured against. */

@@ -10,7 +10,7 @@ import slackwater.search.Task;
 /**
  * What a search would take on this machine.
  *
- * @param screenings trials on large cells
+ * @param screenings trials on large cells, the tank as it is counted in
  * @param screenS of one of them, seconds
  * @param confirmations layouts on fine cells
  * @param confirmS of one of them, seconds
@@ -30,11 +30,12 @@ record Estimate(int screenings, double screenS, int confirmations, double confir
     static Estimate of(Task task, Fidelities fidelities, int screenings, int few) {
         Scenario tried = task.hasStart() ? task.scenario() : task.plain();
         int threads = fidelities.threads();
-        TrialCost.warmUp(tried, fidelities.screen(1), threads);
-        double confirmS = TrialCost.seconds(tried, fidelities.confirm(), threads);
-        double holdS = few == 0 ? 0 : TrialCost.seconds(tried, fidelities.sift(1), threads);
-        return new Estimate(screenings, TrialCost.seconds(tried, fidelities.screen(1), threads), few + 1, confirmS,
-                few == 0 ? 0 : TRIED * Sturdiness.runs(tried) + few * Placing.SIFTED_PER_CONFIRMED, holdS, fidelities);
+        TrialCost screen = TrialCost.of(tried, fidelities.screen(1), threads);
+        TrialCost sift = TrialCost.of(tried, fidelities.sift(1), threads).within(screen);
+        TrialCost confirm = TrialCost.of(tried, fidelities.confirm(), threads).within(sift);
+        int holds = few == 0 ? 0 : TRIED * Sturdiness.runs(tried) + few * Placing.SIFTED_PER_CONFIRMED;
+        return new Estimate(screenings + 1, screen.seconds(), few + 1, confirm.seconds(), holds, sift.seconds(),
+                fidelities);
     }
 
     /** What comes after the trials on large cells, seconds. */

@@ -91,7 +91,8 @@ final class Place implements Callable<Integer> {
             for (Path other : logs) {
                 out().println("  " + log.merge(other) + " trials read from " + other.getFileName());
             }
-            TrialLine line = new TrialLine(out(), estimate.screenings() + 1, estimate.afterwardsS());
+            TrialLine line = new TrialLine(out(), estimate);
+            out().println("First the tank as it is, on cells of every size.");
             Stages stages = Stages.of(plan.task().scenario(), fidelities, log.log(), line);
             if (part.isPart()) {
                 int made = plan.island(part.number(), stages.runs().screen()).size();
@@ -120,7 +121,8 @@ final class Place implements Callable<Integer> {
             OutFile.write(folder.resolve("best.toml"), "# The best layout found; see placing.txt. Scanned rock is"
                     + " looked for beside this file.\n" + ScenarioWriter.write(best));
         }
-        out().println("Written to " + folder + ": placing.txt, best.toml, layout.svg, trials.jsonl");
+        out().println("Written to " + folder + ": placing.txt, trials.jsonl"
+                + (placing.best().isPresent() ? ", best.toml, layout.svg" : ""));
     }
 
     private static int code(Placing placing) {

@@ -1,7 +1,9 @@
 package slackwater.cli;
 
 import java.io.PrintWriter;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Consumer;
 import slackwater.search.Outcome;
 import slackwater.search.Stage;
@@ -10,38 +12,54 @@ import slackwater.search.Trial;
 /** Says of each trial what came of it and how long the rest will take. */
 final class TrialLine implements Consumer<Trial> {
     private final PrintWriter out;
-    private final int screenings;
-    private final double afterwardsS;
-    private int screened;
-    private double spentS;
+    private final Map<Stage, Course> courses = new EnumMap<>(Stage.class);
 
-    /**
-     * @param screenings trials on large cells that are planned
-     * @param afterwardsS what is likely to come after them, seconds
-     */
-    TrialLine(PrintWriter out, int screenings, double afterwardsS) {
+    /** How one kind of trial goes: so many of them, each expected to take so long until one was measured. */
+    private static final class Course {
+        private final int planned;
+        private final double expectedS;
+        private int made;
+        private double spentS;
+
+        Course(int planned, double expectedS) {
+            this.planned = planned;
+            this.expectedS = expectedS;
+        }
+
+        void made(double wallS) {
+            made++;
+            spentS += wallS;
+        }
+
+        double leftS() {
+            return Math.max(0, planned - made) * (made == 0 ? expectedS : spentS / made);
+        }
+    }
+
+    /** @param estimate of the whole search; what was measured since takes the place of what it expects */
+    TrialLine(PrintWriter out, Estimate estimate) {
         this.out = out;
-        this.screenings = screenings;
-        this.afterwardsS = afterwardsS;
+        courses.put(Stage.SCREEN, new Course(estimate.screenings(), estimate.screenS()));
+        courses.put(Stage.CONFIRM, new Course(estimate.confirmations(), estimate.confirmS()));
+        courses.put(Stage.SIFT, new Course(0, 0));
+        courses.put(Stage.HOLD, new Course(estimate.holds(), estimate.holdS()));
     }
 
     @Override
     public void accept(Trial trial) {
-        String what;
-        if (trial.stage() == Stage.SCREEN) {
-            screened++;
-            spentS += trial.wallS();
-            double left = Math.max(0, screenings - screened) * spentS / screened + afterwardsS;
-            what = String.format(Locale.ROOT, "trial %d of about %d, about %s left", screened, screenings,
-                    Cost.time(left));
-        } else {
-            what = switch (trial.stage()) {
-                case CONFIRM -> "confirmed on fine cells";
-                case SIFT -> "a second look on smaller cells";
-                default -> "tried whether it holds";
-            };
-        }
-        out.println(String.format(Locale.ROOT, "  %s (%s): %s", what, Cost.time(trial.wallS()), found(trial)));
+        // Sift and hold are planned together, since they are of one size.
+        Course course = courses.get(trial.stage() == Stage.SIFT ? Stage.HOLD : trial.stage());
+        course.made(trial.wallS());
+        double leftS = courses.values().stream().mapToDouble(Course::leftS).sum();
+        String what = switch (trial.stage()) {
+            case SCREEN -> "trial " + course.made + " of about " + course.planned;
+            case CONFIRM -> "confirmed on fine cells";
+            case SIFT -> "a second look on smaller cells";
+            case HOLD -> "tried whether it holds";
+        };
+        out.println(String.format(Locale.ROOT, "  %s (%s), about %s left: %s", what, Cost.time(trial.wallS()),
+                Cost.time(leftS), found(trial)));
+        out.flush();
     }
 
     private static String found(Trial trial) {

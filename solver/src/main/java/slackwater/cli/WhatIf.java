@@ -82,8 +82,7 @@ final class WhatIf implements Callable<Integer> {
         List<Mishap> mishaps = Mishap.all(scenario, new Mishap.Severity(share("--night-percent", nightPercent, 0, 100),
                 battery(scenario), share("--battery-percent", batteryPercent, 0, 100), growth, grid.cellSizeM()));
         Fidelity fidelity = Fidelity.full(grid.cellSizeM(), turns.most(), 0, grid.seed());
-        TrialCost.warmUp(scenario, Fidelity.quick(grid.cellSizeM(), 1, grid.seed()), grid.threads());
-        double eachS = TrialCost.seconds(scenario, fidelity, grid.threads());
+        double eachS = TrialCost.of(scenario, fidelity, grid.threads()).seconds();
         out().println(String.format(Locale.ROOT, "About %s in all: %d cases on cells of %s, about %s each.",
                 Cost.time(eachS * mishaps.size()), mishaps.size(), Figures.cell(grid.cellSizeM()), Cost.time(eachS)));
         return estimate ? ExitCode.DONE : run(scenario, mishaps, fidelity, growth);

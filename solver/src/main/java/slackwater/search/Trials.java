@@ -7,6 +7,7 @@ import java.util.HexFormat;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioWriter;
 
@@ -50,7 +51,10 @@ public final class Trials {
     }
 
     private String key(Scenario scenario) {
-        String all = stage.word() + "\n" + way + "\n" + ScenarioWriter.write(scenario);
+        // A scan is named in the text but not in it: where it ends tells another scan of the same name apart.
+        String scans = scenario.rocks().stream().map(rock -> rock.solid().bounds().toString())
+                .collect(Collectors.joining(" "));
+        String all = String.join("\n", stage.word(), way, scans, ScenarioWriter.write(scenario));
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(all.getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(digest).substring(0, KEY_DIGITS);

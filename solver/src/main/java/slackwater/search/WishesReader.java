@@ -5,6 +5,7 @@ import java.util.Optional;
 import slackwater.scenario.ScenarioFaults;
 import slackwater.scenario.SourceText;
 import slackwater.scenario.format.Document;
+import slackwater.scenario.format.EditorSchema;
 import slackwater.scenario.format.Faults;
 import slackwater.scenario.format.FormatPage;
 
@@ -27,6 +28,11 @@ public final class WishesReader {
             throw new ScenarioFaults(faults.inOrder());
         }
         return wishes.orElseThrow();
+    }
+
+    /** A JSON Schema (draft-07) of such files. It knows keys, types and ranges; the reader checks more. */
+    public static String json() {
+        return EditorSchema.of("Slackwater wishes", WishesTables.WHOLE);
     }
 
     /** Tables of all keys in Markdown. */

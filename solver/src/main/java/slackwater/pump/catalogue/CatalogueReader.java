@@ -5,6 +5,7 @@ import java.util.Optional;
 import slackwater.scenario.ScenarioFaults;
 import slackwater.scenario.SourceText;
 import slackwater.scenario.format.Document;
+import slackwater.scenario.format.EditorSchema;
 import slackwater.scenario.format.Entry;
 import slackwater.scenario.format.Faults;
 import slackwater.scenario.format.FormatPage;
@@ -34,6 +35,11 @@ public final class CatalogueReader {
         Entry entry = document.whole(ModelTable.FORMAT);
         ModelTable.check(entry);
         return entry.sound() ? Optional.of(ModelTable.read(entry)) : Optional.empty();
+    }
+
+    /** A JSON Schema (draft-07) of such files. It knows keys, types and ranges; the reader checks more. */
+    public static String json() {
+        return EditorSchema.of("Slackwater pump", ModelTable.FORMAT);
     }
 
     /** Tables of all keys in Markdown. */

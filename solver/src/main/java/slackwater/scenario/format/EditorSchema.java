@@ -37,7 +37,7 @@ public final class EditorSchema {
         for (Key key : table.keys()) {
             key.units().forEach(unit -> properties.set(key.name(unit), value(key, unit)));
             if (key.required() && key.names().size() == 1) {
-                required.add(key.base());
+                required.add(key.names().get(0));
             }
             if (key.names().size() > 1) {
                 rules.add(oneUnit(key));

@@ -10,7 +10,7 @@ public final class FormatPage {
 
     /** A table of keys for the whole file and for each table in it. */
     public static String of(Table whole) {
-        return section("Top of the file", whole) + whole.tables().stream()
+        return (whole.keys().isEmpty() ? "" : section("Top of the file", whole)) + whole.tables().stream()
                 .map(table -> section("`" + table.header() + "`", table))
                 .collect(Collectors.joining());
     }

@@ -4,16 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.tomlj.Toml;
 import slackwater.scenario.ScenarioFaults;
 import slackwater.search.PlacingPage;
 
@@ -69,6 +74,14 @@ class CatalogueReaderTest {
         ScenarioFaults faults = assertThrows(ScenarioFaults.class,
                 () -> CatalogueReader.read(folder.resolve("no.toml")));
         assertEquals("no.toml: is missing; check its name", faults.getMessage());
+    }
+
+    /** The editors' schema accepts every pump that the reader accepts, by another reader of schemas. */
+    @ParameterizedTest
+    @MethodSource("pumps")
+    void theEditorsSchemaKnowsEveryPump(Path file) throws Exception {
+        var schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V7).getSchema(CatalogueReader.json());
+        assertEquals(Set.of(), schema.validate(Toml.parse(file).toJson(), InputFormat.JSON));
     }
 
     /** Run with -Dslackwater.write=true to write the tables of the page anew. */
