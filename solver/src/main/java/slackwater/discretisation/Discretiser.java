@@ -28,9 +28,9 @@ import slackwater.units.Seawater;
 public final class Discretiser {
     /** Speed of the fastest source in cells a step: Mach 0.17. */
     private static final double LATTICE_SPEED = 0.1;
-    private static final double SMAGORINSKY = 0.2;
+    private static final double SMAGORINSKY = 0.18;
     /** r.m.s. of the random part of a jet's force, as a share of the force. */
-    private static final double FLUCTUATION = 0.3;
+    private static final double FLUCTUATION = 0.2;
     /** A tank without any jet still needs a step: that of a jet this fast, m/s. */
     private static final double LEAST_SPEED_M_PER_S = 0.05;
     private static final double SHORTEST_TURN_S = 2;

@@ -1,34 +1,49 @@
 package slackwater.validation;
 
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
-import slackwater.cli.Shell;
+import slackwater.discretisation.Discretisation;
+import slackwater.discretisation.Discretiser;
+import slackwater.discretisation.Voxels;
+import slackwater.geometry.Vec3;
+import slackwater.lattice.BodyForce;
+import slackwater.lattice.LatticeProblem;
+import slackwater.scenario.Scenario;
+import slackwater.scenario.ScenarioFaults;
+import slackwater.scenario.ScenarioReader;
 
 /**
- * One pump alone in a cube of water makes a round turbulent jet: on its axis u = K sqrt(M)/(x - x0), and its half-width
- * grows as S (x - x0). The whole line is under test: scenario file in, flow.vti out, on cells of 1 cm.
+ * One pump alone in a cube of water makes a round jet: on its axis u = K sqrt(M)/(x - x0), and its half-width grows as
+ * S (x - x0). The pump comes from a scenario and goes through the discretisation that runs use, on cells of 1 cm.
  *
- * <p>In a closed tank the counter-flow that feeds the jet takes momentum from it: M(x) = M/(1 + 4/B^2 x^2/A), with A
- * the cross-section of the tank and B = K/1.128 (Hussein, Capp and George 1994, from memory). K is stated after that.
+ * <p>The published law is of a jet into still water. Averages therefore begin when the jet has long passed the places
+ * that are fitted, and end before the water it has stirred comes back around the tank. In a closed tank the
+ * counter-flow that feeds the jet takes momentum from it from the first moment: M(x) = M/(1 + 4/B^2 x^2/A), with A the
+ * cross-section of the tank and B = K/1.128 (Hussein, Capp and George 1994, from memory). K is stated after that.
  *
  * @param outletCells width of the outlet in cells
  * @param edgeOutlets edge of the cube in outlets
- * @param turnovers time watched, in outlet widths over the outlet's speed
  * @param to how far the jet is fitted, in outlets; from 10 on, where it is self-similar
+ * @param turnovers how long is averaged, in turnovers of the largest eddies at the far end, x/u there
  */
-record RoundJet(int outletCells, double edgeOutlets, double turnovers, double to) {
+record RoundJet(int outletCells, double edgeOutlets, double to, double turnovers) {
+    /** Eddy viscosity over sqrt(M) of a laminar jet that decays like a turbulent one: K = 3/(8 pi 0.0178) = 6.71. */
+    static final double EDDY_VISCOSITY = 0.0178;
     private static final double CELL_M = 0.01;
     private static final double SPEED_M_PER_S = 0.796;
     private static final double B = 6;
     private static final double FROM = 10;
+    private static final int STEPS_PER_SAMPLE = 20;
 
     /** What a run showed: decay constant, spread, virtual origin in outlets, greatest angle off the aim in degrees. */
-    record Found(double k, double s, double origin, double strayedDeg) {
+    record Found(double k, double s, double origin, double strayedDeg, double[] outlets, double[] decay) {
+        @Override
+        public String toString() {
+            return String.format(Locale.ROOT, "K %.2f, S %.3f, x0 %.1f, strays %.1f degrees", k, s, origin, strayedDeg);
+        }
     }
 
     String grid() {
@@ -36,14 +51,49 @@ record RoundJet(int outletCells, double edgeOutlets, double turnovers, double to
         return String.format(Locale.ROOT, "%d x %d x %d cells, outlet %d cells wide", edge, edge, edge, outletCells);
     }
 
-    /** Runs the program in a folder with the pump aimed through the middle of the tank. */
-    Found measure(Path folder, double yawDeg, double pitchDeg) throws IOException {
-        double outletM = outletCells * CELL_M;
-        double edgeM = edgeOutlets * outletM;
-        double flowM3PerS = SPEED_M_PER_S * Math.PI / 4 * outletM * outletM;
-        Axis axis = Axis.through(edgeM / 2, 0.37 * edgeM, Math.toRadians(yawDeg), Math.toRadians(pitchDeg));
-        Path scenario = folder.resolve("jet.toml");
-        Files.writeString(scenario, String.format(Locale.ROOT, """
+    /** The jet as runs have it, aimed through the middle of the tank. */
+    Found turbulent(double yawDeg, double pitchDeg) {
+        return measure(yawDeg, pitchDeg, Optional.empty(), 2);
+    }
+
+    /** The same pump in a fluid of constant viscosity, {@link #EDDY_VISCOSITY} sqrt(M), without noise. */
+    Found constantViscosity(double yawDeg, double pitchDeg) {
+        return measure(yawDeg, pitchDeg, Optional.of(EDDY_VISCOSITY), 4);
+    }
+
+    private Found measure(double yawDeg, double pitchDeg, Optional<Double> eddyViscosity, double spinUpTurnovers) {
+        double edgeM = edgeOutlets * outletM();
+        JetAxis axis = JetAxis.through(edgeM / 2, 0.37 * edgeM, Math.toRadians(yawDeg), Math.toRadians(pitchDeg));
+        Discretisation tank = tank(axis, yawDeg, pitchDeg);
+        LatticeProblem problem = eddyViscosity.map(share -> steady(tank, share)).orElse(tank.problem());
+        double turnoverSteps = tank.units().steps(to * outletM() / fastest(to * outletM(), 6.7));
+        JetSections sections = new JetSections(tank.voxels(), axis);
+        try (Flow flow = Flow.of(problem)) {
+            flow.advance((int) (spinUpTurnovers * turnoverSteps));
+            for (int left = (int) (turnovers * turnoverSteps); left > 0; left -= STEPS_PER_SAMPLE) {
+                sections.add(flow.advance(STEPS_PER_SAMPLE).now, tank.units().speedMPerS());
+            }
+        }
+        Found found = fit(sections, edgeM * edgeM);
+        System.out.println("jet, " + grid() + ", yaw " + yawDeg + ", pitch " + pitchDeg + ": " + found);
+        return found;
+    }
+
+    private double outletM() {
+        return outletCells * CELL_M;
+    }
+
+    private double momentum() {
+        return SPEED_M_PER_S * SPEED_M_PER_S * Math.PI / 4 * outletM() * outletM();
+    }
+
+    private double fastest(double x, double k) {
+        return k * Math.sqrt(momentum()) / x;
+    }
+
+    private Discretisation tank(JetAxis axis, double yawDeg, double pitchDeg) {
+        double edgeCm = 100 * edgeOutlets * outletM();
+        String text = String.format(Locale.ROOT, """
                 name = "A jet alone"
                 [tank]
                 inside_cm = [%1$.3f, %1$.3f, %2$.3f]
@@ -55,102 +105,58 @@ record RoundJet(int outletCells, double edgeOutlets, double turnovers, double to
                 at_cm = [%5$.3f, %6$.3f, %7$.3f]
                 yaw_deg = %8$s
                 pitch_deg = %9$s
-                """, 100 * edgeM, 100 * edgeM + 2, 3.6e6 * flowM3PerS, 1000 * outletM, 100 * axis.x0(), 100 * axis.y0(),
-                100 * axis.z0(), yawDeg, pitchDeg));
-        Shell run = Shell.run("run", scenario, "--one-grid", "--out", folder.resolve("out"), "--max-seconds",
-                Double.toString(turnovers * outletM / SPEED_M_PER_S));
-        assertTrue(run.code() == 0 || run.code() == 3, run.err());
-        Found found = fit(new VtiReader(folder.resolve("out/flow.vti")), axis,
-                SPEED_M_PER_S * SPEED_M_PER_S * Math.PI / 4 * outletM * outletM, edgeM * edgeM);
-        System.out.println("jet, " + grid() + ", yaw " + yawDeg + ", pitch " + pitchDeg + ": " + found);
-        return found;
+                """, edgeCm, edgeCm + 2, 3.6e6 * SPEED_M_PER_S * Math.PI / 4 * outletM() * outletM(),
+                1000 * outletM(), 100 * axis.from().x(), 100 * axis.from().y(), 100 * axis.from().z(), yawDeg, pitchDeg);
+        try {
+            Scenario scenario = ScenarioReader.read(text, "jet.toml", Path.of("."));
+            return Discretiser.discretise(scenario, Voxels.of(scenario.tank(), List.of(), CELL_M), 1);
+        } catch (ScenarioFaults faults) {
+            throw new IllegalStateException(faults);
+        }
     }
 
-    private Found fit(VtiReader flow, Axis axis, double momentum, double sectionM2) throws IOException {
-        double outletM = outletCells * CELL_M;
+    private LatticeProblem steady(Discretisation tank, double share) {
+        LatticeProblem given = tank.problem();
+        BodyForce jet = given.forces().get(0);
+        BodyForce quiet = new BodyForce(jet.cells(), jet.weights(), jet.fx(), jet.fy(), jet.fz(), 0, 1,
+                jet.modulation());
+        return new LatticeProblem(given.nx(), given.ny(), given.nz(), given.solid(), given.faces(),
+                Flow.resolved(tank.units().viscosity(share * Math.sqrt(momentum()))), List.of(quiet), List.of(), 1);
+    }
+
+    private Found fit(JetSections sections, double sectionM2) {
+        int points = (int) (to - FROM) + 1;
+        double[] outlets = new double[points];
+        double[] relative = new double[points];
         SimpleRegression decay = new SimpleRegression();
         SimpleRegression spread = new SimpleRegression();
         double strayed = 0;
-        for (double outlets = FROM; outlets <= to; outlets += 1) {
-            double x = outlets * outletM;
-            Centre centre = axis.centre(flow, x);
+        for (int n = 0; n < points; n++) {
+            outlets[n] = FROM + n;
+            double x = outlets[n] * outletM();
+            JetSections.Centre centre = sections.centre(x);
             double left = 1 / (1 + 4 / (B * B) * x * x / sectionM2);
-            decay.addData(x, Math.sqrt(momentum * left) / centre.speedMPerS());
-            spread.addData(x, axis.halfWidth(flow, x, centre));
+            relative[n] = SPEED_M_PER_S * Math.sqrt(left) / centre.speedMPerS();
+            decay.addData(x, Math.sqrt(momentum() * left) / centre.speedMPerS());
+            spread.addData(x, sections.halfWidth(x, centre));
             strayed = Math.max(strayed, Math.toDegrees(Math.hypot(centre.a(), centre.b()) / x));
         }
         return new Found(1 / decay.getSlope(), spread.getSlope(),
-                -decay.getIntercept() / decay.getSlope() / outletM, strayed);
+                -decay.getIntercept() / decay.getSlope() / outletM(), strayed, outlets, relative);
     }
 
-    /** Where in a section the jet is fastest, metres to the side (a) and up (b) of the aim, and how fast. */
-    private record Centre(double a, double b, double speedMPerS) {
-    }
-
-    /** The line along which the pump aims, and sections across it. */
-    private record Axis(double x0, double y0, double z0, double yaw, double pitch) {
+    /** The line along which the pump aims, and the two directions square to it. */
+    record JetAxis(Vec3 from, Vec3 aim, Vec3 side, Vec3 up) {
         /** Through the middle of a cube, beginning so far before it. */
-        static Axis through(double middleM, double beforeM, double yaw, double pitch) {
-            return new Axis(middleM - beforeM * Math.cos(pitch) * Math.cos(yaw),
-                    middleM - beforeM * Math.cos(pitch) * Math.sin(yaw), middleM - beforeM * Math.sin(pitch), yaw,
-                    pitch);
+        static JetAxis through(double middleM, double beforeM, double yaw, double pitch) {
+            Vec3 aim = new Vec3(Math.cos(pitch) * Math.cos(yaw), Math.cos(pitch) * Math.sin(yaw), Math.sin(pitch));
+            Vec3 side = new Vec3(-Math.sin(yaw), Math.cos(yaw), 0);
+            Vec3 middle = new Vec3(middleM, middleM, middleM);
+            return new JetAxis(middle.plus(aim.times(-beforeM)), aim, side, aim.cross(side));
         }
 
-        private static final int POINTS = 24;
-        /** How far off its aim a jet is looked for, over the distance. */
-        private static final double REACH = 0.15;
-        private static final double STEP_M = 0.005;
-
-        /** Mean velocity along the aim at a place in a section, m/s. */
-        double along(VtiReader flow, double distance, double a, double b) {
-            double[] aim = {Math.cos(pitch) * Math.cos(yaw), Math.cos(pitch) * Math.sin(yaw), Math.sin(pitch)};
-            double[] side = {-Math.sin(yaw), Math.cos(yaw), 0};
-            double[] up = {-Math.sin(pitch) * Math.cos(yaw), -Math.sin(pitch) * Math.sin(yaw), Math.cos(pitch)};
-            double x = x0 + distance * aim[0] + a * side[0] + b * up[0];
-            double y = y0 + distance * aim[1] + a * side[1] + b * up[1];
-            double z = z0 + distance * aim[2] + a * side[2] + b * up[2];
-            double sum = 0;
-            for (int component = 0; component < 3; component++) {
-                sum += aim[component] * flow.velocity(component, x, y, z);
-            }
-            return sum;
-        }
-
-        /** The jet's own centre, as an experimenter finds it. */
-        Centre centre(VtiReader flow, double distance) {
-            Centre best = new Centre(0, 0, along(flow, distance, 0, 0));
-            double reach = Math.max(0.05, REACH * distance);
-            for (double a = -reach; a <= reach; a += STEP_M) {
-                for (double b = -reach; b <= reach; b += STEP_M) {
-                    double speed = along(flow, distance, a, b);
-                    best = speed > best.speedMPerS() ? new Centre(a, b, speed) : best;
-                }
-            }
-            return best;
-        }
-
-        /** Mean over a ring about the jet's centre, m/s. */
-        private double ring(VtiReader flow, double distance, Centre centre, double radius) {
-            double sum = 0;
-            for (int n = 0; n < POINTS; n++) {
-                double angle = 2 * Math.PI * n / POINTS;
-                sum += along(flow, distance, centre.a() + radius * Math.cos(angle),
-                        centre.b() + radius * Math.sin(angle));
-            }
-            return sum / POINTS;
-        }
-
-        /** Radius at which the velocity is half of that in the centre, metres. */
-        double halfWidth(VtiReader flow, double distance, Centre centre) {
-            double half = centre.speedMPerS() / 2;
-            double step = STEP_M / 2;
-            double radius = 0;
-            while (ring(flow, distance, centre, radius) > half) {
-                radius += step;
-            }
-            double inner = ring(flow, distance, centre, radius - step);
-            double outer = ring(flow, distance, centre, radius);
-            return radius - step * (half - outer) / (inner - outer);
+        Vec3 at(double distance, double a, double b) {
+            return from.plus(aim.times(distance)).plus(side.times(a)).plus(up.times(b));
         }
     }
 }
