@@ -45,6 +45,11 @@ public final class Discretiser {
         return new Bgk(relaxationTime, SMAGORINSKY);
     }
 
+    /** r.m.s. of the random part of a jet's force that runs use, as a share of the force, for validation too. */
+    public static double fluctuation() {
+        return FLUCTUATION;
+    }
+
     /**
      * Puts a scenario on the cells cut for its tank.
      *
