@@ -23,7 +23,8 @@ class PlaneJetTest {
                     + " Mixing in Inland and Coastal Waters (K 2.41); Rajaratnam 1976, Turbulent Jets (K 2.47)",
             where = "u = K sqrt(M/x) with M the momentum flux of a unit of width; the momentum of a Gaussian jet of S"
                     + " 0.10 to 0.11 gives K 2.46 to 2.58 (computed)",
-            known = Known.FROM_MEMORY, tolerance = WHY, chaotic = true)
+            known = Known.FROM_MEMORY, chaotic = true,
+            tolerance = WHY + "; with another seed of the noise K 2.65 and S 0.134, which is outside")
     void free(Sheet sheet) {
         PlaneJet jet = new PlaneJet(2, false, 128, 10, 25, 8);
         PlaneJet.Found found = jet.measure();
@@ -44,7 +45,8 @@ class PlaneJetTest {
 
     @Test
     @Validated(value = "Plane wall jet, slot 3 cells", group = Group.JET, source = ALONG_WALL, where = WHERE,
-            known = Known.FROM_MEMORY, tolerance = WHY, chaotic = true)
+            known = Known.FROM_MEMORY, chaotic = true,
+            tolerance = WHY + "; with another seed of the noise 3.58 and 0.089, which is inside")
     void wallThreeCells(Sheet sheet) {
         PlaneJet.Found found = alongWall(sheet, new PlaneJet(3, true, 100, 15, 25, 8));
         sheet.within(LEVEL, Range.of(3.5), Tolerance.share(0.1), found.meanK());
