@@ -223,8 +223,8 @@ public final class Panel {
         rows.value("speed", units.speed(reading.reading().meanMPerS()) + " " + units.speedUnit(), ink);
         rows.value("wants", units.speed(reading.range().lowMPerS()) + " to "
                 + units.speed(reading.range().highMPerS()) + " " + units.speedUnit(), ink);
-        rows.value("verdict", reading.verdict().symbol() + " " + reading.verdict().word()
-                + (side().settled() ? "" : ", not settled"), ink);
+        rows.value(side().flow().isPresent() ? "so far" : "verdict", side().flow().isPresent()
+                ? Status.suits(reading) : reading.verdict().symbol() + " " + reading.verdict().word(), ink);
         rows.gap(3);
     }
 
