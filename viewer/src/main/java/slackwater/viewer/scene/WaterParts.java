@@ -5,6 +5,8 @@ import java.util.List;
 import slackwater.analysis.StillWater;
 import slackwater.field.FlowStatistics;
 import slackwater.field.Grid;
+import slackwater.geometry.Bounds;
+import slackwater.geometry.Vec3;
 import slackwater.scenario.Scenario;
 import slackwater.viewer.colour.Colour;
 import slackwater.viewer.colour.ColourScale;
@@ -28,6 +30,7 @@ public final class WaterParts {
     static final Colour SURELY_SEEN = Palette.STILL.withOpacity(0.78);
     static final Colour LIKELY_SEEN = Palette.STILL.withOpacity(0.28);
     static final Colour FAST = Palette.FAST.withOpacity(0.22);
+    private static final double GAP_M = 0.001;
     private static final int TRACERS = 1400;
     private static final double TRAIL_S = 0.6;
 
@@ -39,8 +42,10 @@ public final class WaterParts {
         FlowStatistics flow = water.flow();
         float[] soaked = Soaked.of(flow.grid(), flow.fluid(), water.stillProbability());
         List<Item> items = new ArrayList<>();
-        add(items, Isosurface.openAtGlass(flow.grid(), soaked, StillWater.LIKELY).below(levelM), LIKELY);
-        add(items, Isosurface.openAtGlass(flow.grid(), soaked, StillWater.SURELY).below(levelM), SURELY);
+        add(items, Isosurface.upToGlass(flow.grid(), soaked, StillWater.LIKELY).within(inside(flow.grid(), levelM, 1)),
+                LIKELY);
+        add(items, Isosurface.upToGlass(flow.grid(), soaked, StillWater.SURELY).within(inside(flow.grid(), levelM, 2)),
+                SURELY);
         return items;
     }
 
@@ -49,8 +54,17 @@ public final class WaterParts {
         FlowStatistics flow = water.flow();
         List<Item> items = new ArrayList<>();
         float[] soaked = Soaked.of(flow.grid(), flow.fluid(), flow.meanSpeed());
-        add(items, Isosurface.openAtGlass(flow.grid(), soaked, aboveMPerS).below(levelM), FAST);
+        add(items, Isosurface.upToGlass(flow.grid(), soaked, aboveMPerS).within(inside(flow.grid(), levelM, 3)),
+                FAST);
         return items;
+    }
+
+    /** The water's box, a little within the glass, so that bodies that touch it do not fall together with it. */
+    private static Bounds inside(Grid grid, double levelM, int layer) {
+        double gap = layer * GAP_M;
+        double h = grid.cellSizeM();
+        return new Bounds(new Vec3(gap, gap, gap),
+                new Vec3(grid.nx() * h - gap, grid.ny() * h - gap, levelM - gap));
     }
 
     private static void add(List<Item> items, Surface surface, Colour colour) {

@@ -17,7 +17,7 @@ public final class Isosurface {
     private final Grid grid;
     private final float[] values;
     private final float level;
-    private final boolean closed;
+    private final boolean toGlass;
     private final int nx;
     private final int ny;
     private final Floats points = new Floats();
@@ -25,9 +25,9 @@ public final class Isosurface {
     private int[] corners = new int[256];
     private int cornerCount;
 
-    private Isosurface(Grid grid, float[] values, float level, boolean closed) {
+    private Isosurface(Grid grid, float[] values, float level, boolean toGlass) {
         this.grid = grid;
-        this.closed = closed;
+        this.toGlass = toGlass;
         this.values = values;
         this.level = level;
         this.nx = grid.nx() + 1;
@@ -42,12 +42,12 @@ public final class Isosurface {
      * @param level above 0
      */
     public static Surface of(Grid grid, float[] values, double level) {
-        return new Isosurface(grid, values, checked(grid, values, level), true).find();
+        return new Isosurface(grid, values, checked(grid, values, level), false).find();
     }
 
-    /** The same, but what reaches the glass or the water line goes on up to it and is open there, for looking into. */
-    public static Surface openAtGlass(Grid grid, float[] values, double level) {
-        return new Isosurface(grid, values, checked(grid, values, level), false).find();
+    /** The same, but what reaches the glass goes on up to it and is closed just there. */
+    public static Surface upToGlass(Grid grid, float[] values, double level) {
+        return new Isosurface(grid, values, checked(grid, values, level), true).find();
     }
 
     private static float checked(Grid grid, float[] values, double level) {
@@ -82,8 +82,12 @@ public final class Isosurface {
 
     private float value(int i, int j, int k) {
         boolean beyond = i < 0 || j < 0 || k < 0 || i >= grid.nx() || j >= grid.ny() || k >= grid.nz();
-        return beyond && closed ? 0 : values[grid.index(within(i, grid.nx()), within(j, grid.ny()),
-                within(k, grid.nz()))];
+        if (beyond && !toGlass) {
+            return 0;
+        }
+        float nearest = values[grid.index(within(i, grid.nx()), within(j, grid.ny()), within(k, grid.nz()))];
+        // As far below the level as the cell at the glass lies above it: so the level is passed on the glass.
+        return beyond ? Math.min(nearest, 2 * level - nearest) : nearest;
     }
 
     private static int within(int index, int count) {

@@ -1,6 +1,7 @@
 package slackwater.viewer.shape;
 
 import java.util.List;
+import slackwater.geometry.Bounds;
 
 /**
  * A surface of triangles.
@@ -69,6 +70,17 @@ public record Surface(float[] points, float[] normals, int[] corners) {
             lowered[n] = (float) Math.min(lowered[n], heightM);
         }
         return new Surface(lowered, normals, corners);
+    }
+
+    /** The same surface with whatever lies outside a box pressed onto its walls. */
+    public Surface within(Bounds boxM) {
+        float[] pressed = points.clone();
+        double[] low = {boxM.low().x(), boxM.low().y(), boxM.low().z()};
+        double[] high = {boxM.high().x(), boxM.high().y(), boxM.high().z()};
+        for (int n = 0; n < pressed.length; n++) {
+            pressed[n] = (float) Math.max(low[n % 3], Math.min(high[n % 3], pressed[n]));
+        }
+        return new Surface(pressed, normals, corners);
     }
 
     /** Several surfaces as one. */
