@@ -35,6 +35,8 @@ final class Overlay {
     private static final double DASH = 4;
     /** How far before a thing a look may end and still be on it. */
     private static final double CLEAR_M = 0.01;
+    /** A thing's own rim does not hide it: so many times the room that its words leave it. */
+    private static final double OWN = 1.6;
     /** Finer surfaces, such as slices of a fine field, are not asked whether they hide something: it takes too long. */
     private static final int MOST_TRIANGLES = 20_000;
     private static final double RULER_M = 0.1;
@@ -181,7 +183,7 @@ final class Overlay {
     private boolean isHidden(Label label) {
         Camera.Spot spot = camera.spot(label.atM(), frame);
         Ray sight = camera.ray(spot.xPx(), spot.yPx(), frame);
-        Vec3 before = label.atM().minus(sight.direction().times(label.radiusM() + CLEAR_M));
+        Vec3 before = label.atM().minus(sight.direction().times(OWN * label.radiusM() + CLEAR_M));
         for (Item item : drawing.items()) {
             boolean solid = item instanceof Body body && item.paint().colour().isOpaque()
                     && !item.paint().insideOnly() && body.surface().triangleCount() < MOST_TRIANGLES

@@ -223,8 +223,8 @@ public final class Panel {
         rows.value("speed", units.speed(reading.reading().meanMPerS()) + " " + units.speedUnit(), ink);
         rows.value("wants", units.speed(reading.range().lowMPerS()) + " to "
                 + units.speed(reading.range().highMPerS()) + " " + units.speedUnit(), ink);
-        rows.value("verdict", reading.verdict().symbol() + " " + reading.verdict().word()
-                + (side().settled() ? "" : ", not settled"), ink);
+        rows.value(side().flow().isPresent() ? "so far" : "verdict", side().flow().isPresent()
+                ? Status.suits(reading) : reading.verdict().symbol() + " " + reading.verdict().word(), ink);
         rows.gap(3);
     }
 
@@ -235,8 +235,8 @@ public final class Panel {
         }
         Vec3 at = point.get();
         rows.heading("Measuring point (M)");
-        rows.text(String.format(Locale.ROOT, "%s, %s, %s %s from left, front, bottom", shown(length().fromSi(at.x())),
-                shown(length().fromSi(at.y())), shown(length().fromSi(at.z())), length().symbol()), Palette.INK, 2);
+        rows.text(String.format(Locale.ROOT, "%.1f, %.1f, %.1f %s from left, front, bottom", length().fromSi(at.x()),
+                length().fromSi(at.y()), length().fromSi(at.z()), length().symbol()), Palette.INK, 2);
         Optional<PointReading> reading = side().mean().flatMap(mean -> PointReading.of(mean, at));
         if (reading.isEmpty()) {
             rows.text(side().mean().isEmpty() ? "Not known yet." : "No water there.", Palette.PLAIN, 1);
@@ -246,7 +246,7 @@ public final class Panel {
         Units units = session.showing().units();
         rows.value("speed", units.speed(reading.get().meanMPerS()) + " " + units.speedUnit(), ink);
         rows.value("r.m.s.", units.speed(reading.get().rmsMPerS()) + " " + units.speedUnit(), ink);
-        rows.value("flows", reading.get().direction(), ink);
+        rows.text("flows " + reading.get().direction(), ink, 2);
         if (!reading.get().direction().equals("to and fro")) {
             rows.value("", reading.get().angles(), ink);
         }

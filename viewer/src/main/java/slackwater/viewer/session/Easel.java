@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slackwater.analysis.CoralReading;
 import slackwater.field.Velocity;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Scenario;
@@ -168,8 +169,20 @@ public final class Easel {
     }
 
     private static List<Label> labels(Side side, Units units) {
-        return Labels.of(new Scene(side.scenario(), side.water().map(water -> new Water(water.flow(),
+        List<Label> labels = Labels.of(new Scene(side.scenario(), side.water().map(water -> new Water(water.flow(),
                 water.stillProbability(), side.settled())), side.readings()), units);
+        List<CoralReading> readings = side.readings();
+        if (side.flow().isEmpty() || readings.isEmpty()) {
+            return labels;
+        }
+        // Water under way is of one grid, and mostly a coarse one: it tells of speeds and leaves verdicts to a run.
+        List<Label> told = new ArrayList<>(labels);
+        for (int n = 0; n < readings.size(); n++) {
+            Label label = labels.get(n);
+            told.set(n, new Label(label.atM(), label.radiusM(), label.title(), Status.reading(readings.get(n), units),
+                    Status.accent(readings.get(n)), label.pale()));
+        }
+        return told;
     }
 
     /** A ring about what is chosen, and the handle of its aim. */

@@ -4,10 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import slackwater.analysis.CoralReading;
 import slackwater.analysis.Figures;
+import slackwater.analysis.Verdict;
 import slackwater.field.Settling;
+import slackwater.viewer.colour.Colour;
 import slackwater.viewer.live.LiveFlow;
 import slackwater.viewer.live.Snapshot;
+import slackwater.viewer.scene.Palette;
+import slackwater.viewer.scene.Units;
 
 /** What there is to say about the water of a tank, in a keeper's words. */
 public final class Status {
@@ -82,6 +87,23 @@ public final class Status {
                     100 * settling.share());
             case SETTLED -> String.format(Locale.ROOT, "Settled: means over %.0f s.", settling.averagedS());
         };
+    }
+
+    /** A coral's speed and how it lies to what the coral wants, as far as one grid can tell. */
+    public static String reading(CoralReading reading, Units units) {
+        return units.speed(reading.reading().meanMPerS()) + " " + units.speedUnit() + ", " + suits(reading);
+    }
+
+    /** "suits it", "too slow" or "too fast": no verdict, which needs a run. */
+    public static String suits(CoralReading reading) {
+        double mean = reading.reading().meanMPerS();
+        return mean < reading.range().lowMPerS() ? "too slow" : mean > reading.range().highMPerS() ? "too fast"
+                : "suits it";
+    }
+
+    /** The colour that goes with it. */
+    static Colour accent(CoralReading reading) {
+        return Palette.of(suits(reading).equals("suits it") ? Verdict.PASS : Verdict.MARGINAL);
     }
 
     /** How far it is towards settled, 0..1. */

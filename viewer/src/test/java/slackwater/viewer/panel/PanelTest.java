@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioFile;
 import slackwater.viewer.panel.Page.Spot;
@@ -26,13 +28,16 @@ class PanelTest {
     private static final Type TYPE = (text, size) -> 0.6 * size * text.length();
     private static final double[] NOWHERE = {-1, -1};
 
+    @TempDir
+    private Path folder;
     private final Typing typing = new Typing();
     private Session session;
 
     @BeforeEach
     void open() throws Exception {
-        session = new Session(List.of(Side.live(ScenarioFile.open(Path.of("..", "scenarios", "terrace-120.toml")),
-                () -> 0.04, 1)), Units.METRIC);
+        Path file = folder.resolve("terrace-120.toml");
+        Files.copy(Path.of("..", "scenarios", "terrace-120.toml"), file);
+        session = new Session(List.of(Side.live(ScenarioFile.open(file), () -> 0.04, 1)), Units.METRIC);
     }
 
     @AfterEach

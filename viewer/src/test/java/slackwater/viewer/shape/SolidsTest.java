@@ -43,7 +43,7 @@ class SolidsTest {
     @Test
     void aScannedRockKeepsItsVolume() throws MeshFault {
         Mesh mesh = Mesh.read(Path.of("..", "scenarios", "meshes", "rock.stl"),
-                new MeshPlacement("rock.stl", 0.01, false, 0.4, new Vec3(0.4, 0.2, 0)));
+                new MeshPlacement("rock.stl", 0.001, false, 0.4, new Vec3(0.4, 0.2, 0)));
         Surface surface = Solids.of(mesh, EDGE_M);
         assertEquals(mesh.volumeM3(), surface.volumeM3(), 1e-3 * mesh.volumeM3());
         assertTrue(surface.triangleCount() >= mesh.triangleCount());
