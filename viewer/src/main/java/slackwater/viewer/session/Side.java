@@ -198,8 +198,8 @@ public final class Side implements AutoCloseable {
     /** Why the present layout is not computed or cannot be trusted, in a sentence. */
     public Optional<String> trouble() {
         return fault.map(says -> "The water goes on as before, since this cannot stand so: " + says + ".")
-                .or(() -> flow.flatMap(LiveFlow::failure).map(says -> "The computation stopped by a fault of ours ("
-                        + says + "). Your layout is kept and can be saved."))
+                .or(() -> flow.flatMap(LiveFlow::failure).map(says -> says
+                        + " Your layout is kept and can be saved."))
                 .or(() -> flow.flatMap(LiveFlow::trouble));
     }
 
