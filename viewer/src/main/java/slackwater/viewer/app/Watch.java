@@ -99,7 +99,7 @@ final class Watch implements Callable<Integer> {
         return new Session(sides, inches ? Units.US : Units.METRIC);
     }
 
-    /** Cells that were chosen meanwhile, on the water's own thread; what does not fit into the memory is told of there. */
+    /** Cells as they were chosen, on the water's own thread; what does not fit into the memory is told of there. */
     private static double roomy(List<Scenario> live, double cellSizeM) {
         try {
             Cost.requireRoom(live, cellSizeM);

@@ -324,8 +324,8 @@ public final class Session implements AutoCloseable {
             }
             ScenarioFile target = side().toSave();
             String name = target.file().getFileName().toString();
-            String words = !name.equals(side().fileName()) ? side().fileName() + " was changed by another program since it was opened. Save your"
-                    + " layout beside it as " + name + "?"
+            String words = !name.equals(side().fileName()) ? side().fileName() + " was changed by another"
+                    + " program since it was opened. Save your layout beside it as " + name + "?"
                     : "Write the changed layout into " + name + "? Your comments and their order stay.";
             question = Optional.of(new Question(words, "Save", "Not now", () -> save(target), () -> { }));
         } catch (Side.Unsaved refused) {
