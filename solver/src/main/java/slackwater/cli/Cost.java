@@ -22,7 +22,7 @@ import slackwater.simulation.Simulator;
  * @param leastS shortest wall time, seconds
  * @param mostS longest wall time, seconds
  */
-record Cost(long cells, long bytes, double leastS, double mostS) {
+public record Cost(long cells, long bytes, double leastS, double mostS) {
     private static final int TRIAL_EDGE = 64;
     private static final int TRIAL_STEPS = 120;
     private static final int WARM_UP_STEPS = 300;
@@ -40,13 +40,27 @@ record Cost(long cells, long bytes, double leastS, double mostS) {
      * @throws BadInput if it does not fit
      */
     static void requireRoom(Scenario scenario, double cellSizeM) {
-        Tank tank = scenario.tank();
-        double nx = Math.ceil(tank.insideM().x() / cellSizeM);
-        double ny = Math.ceil(tank.insideM().y() / cellSizeM);
-        double nz = Math.ceil(tank.waterLevelM() / cellSizeM);
-        double cells = nx * ny * nz;
-        double needed = cells > Integer.MAX_VALUE ? Double.POSITIVE_INFINITY
-                : bytes((int) nx, (int) ny, (int) nz);
+        requireRoom(List.of(scenario), cellSizeM);
+    }
+
+    /**
+     * The same for tanks that are computed at the same time.
+     *
+     * @param cellSizeM edge of a cell of all of them, metres
+     * @throws BadInput if they do not fit together
+     */
+    public static void requireRoom(List<Scenario> together, double cellSizeM) {
+        double cells = 0;
+        double needed = 0;
+        for (Scenario scenario : together) {
+            Tank tank = scenario.tank();
+            double nx = Math.ceil(tank.insideM().x() / cellSizeM);
+            double ny = Math.ceil(tank.insideM().y() / cellSizeM);
+            double nz = Math.ceil(tank.waterLevelM() / cellSizeM);
+            cells += nx * ny * nz;
+            needed += nx * ny * nz > Integer.MAX_VALUE ? Double.POSITIVE_INFINITY
+                    : bytes((int) nx, (int) ny, (int) nz);
+        }
         long room = Runtime.getRuntime().maxMemory();
         if (needed > room) {
             double cell = cellSizeM * 100 * Math.cbrt(Math.min(1e9, needed / room));

@@ -26,6 +26,7 @@ import slackwater.result.UnreadableResult;
 public final class VtkField {
     private static final int HEADER_BYTES = 8;
     private static final String VELOCITY = "mean_velocity";
+    private static final String GUSTS = "wall_shear_gust_Pa";
 
     private final Path file;
     private final Map<String, byte[]> arrays = new LinkedHashMap<>();
@@ -63,16 +64,19 @@ public final class VtkField {
         return floats(name, 1, 0);
     }
 
-    /** The flow; needs every array of it. */
+    /** The flow; needs every array of it but that of the gusts, which older files lack. */
     public FlowStatistics flow() throws UnreadableResult {
         byte[] water = bytes("fluid", 1);
         boolean[] fluid = new boolean[grid.cells()];
         for (int cell = 0; cell < fluid.length; cell++) {
             fluid[cell] = water[cell] != 0;
         }
-        return new FlowStatistics(grid, fluid, floats(VELOCITY, 3, 0), floats(VELOCITY, 3, 1),
+        FlowStatistics flow = new FlowStatistics(grid, fluid, floats(VELOCITY, 3, 0), floats(VELOCITY, 3, 1),
                 floats(VELOCITY, 3, 2), array("mean_speed"), array("rms_speed"), array("standard_error_speed"),
                 array("wall_shear_Pa"), array("rms_wall_shear_Pa"));
+        return arrays.containsKey(GUSTS) ? new FlowStatistics(grid, fluid, flow.meanU(), flow.meanV(), flow.meanW(),
+                flow.meanSpeed(), flow.rmsSpeed(), flow.standardErrorSpeed(), flow.wallShear(), flow.rmsWallShear(),
+                array(GUSTS)) : flow;
     }
 
     private float[] floats(String name, int components, int component) throws UnreadableResult {

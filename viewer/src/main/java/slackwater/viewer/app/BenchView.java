@@ -20,6 +20,7 @@ import slackwater.scenario.ScenarioFaults;
 import slackwater.viewer.camera.Camera;
 import slackwater.viewer.camera.Frame;
 import slackwater.viewer.camera.View;
+import slackwater.viewer.gl.NoCanvas;
 import slackwater.viewer.gl.NoGraphics;
 import slackwater.viewer.gl.Offscreen;
 import slackwater.viewer.gl.Renderer;
@@ -83,7 +84,7 @@ final class BenchView implements Callable<Integer> {
                 }
             }
             measure(offscreen, scene, EnumSet.allOf(Layer.class), frame);
-        } catch (NoGraphics none) {
+        } catch (NoGraphics | NoCanvas none) {
             throw new BadInput(none.getMessage());
         }
         return ExitCode.DONE;

@@ -9,6 +9,8 @@ import slackwater.viewer.camera.Frame;
 final class FrameOptions {
     private static final int LEAST_PX = 64;
     private static final int MOST_PX = 16384;
+    /** Twice 8K: with its smooth edges about 3 GB where no graphics card has memory of its own. */
+    private static final long MOST_ALL_PX = 67_108_864;
     private static final double LEAST_SCALE = 0.5;
     private static final double MOST_SCALE = 4;
 
@@ -26,7 +28,7 @@ final class FrameOptions {
             int width = (int) Math.round(Integer.parseInt(sides[0]) * scale);
             int height = (int) Math.round(Integer.parseInt(sides[1]) * scale);
             if (sides.length == 2 && Math.min(width, height) >= LEAST_PX && Math.max(width, height) <= MOST_PX
-                    && scale >= LEAST_SCALE && scale <= MOST_SCALE) {
+                    && (long) width * height <= MOST_ALL_PX && scale >= LEAST_SCALE && scale <= MOST_SCALE) {
                 return new Frame(width, height, scale);
             }
         } catch (NumberFormatException | ArrayIndexOutOfBoundsException odd) {
@@ -37,6 +39,6 @@ final class FrameOptions {
 
     private BadInput refused() {
         return new BadInput("--size, --scale: found " + size + " at " + scale + ", must be like 1600x900, " + LEAST_PX
-                + " to " + MOST_PX + " pixels each way, at 0.5 to 4");
+                + " to " + MOST_PX + " pixels each way and 67 million in all, at 0.5 to 4");
     }
 }

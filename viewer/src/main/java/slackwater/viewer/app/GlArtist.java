@@ -30,6 +30,17 @@ final class GlArtist implements Artist {
 
     @Override
     public Artwork draw(FlowResult result, FlowStatistics flow) {
+        try {
+            return drawn(result, flow);
+        } catch (NoGraphics none) {
+            return new Artwork(List.of(), "Slices only: " + none.getMessage());
+        } catch (RuntimeException | LinkageError | OutOfMemoryError broken) {
+            // Pictures are an extra: whatever goes wrong with them, the hours of computing before are not lost.
+            return new Artwork(List.of(), "Slices only: the views could not be drawn (" + broken + ").");
+        }
+    }
+
+    private static Artwork drawn(FlowResult result, FlowStatistics flow) throws NoGraphics {
         Scene scene = new Scene(result.scenario(), Optional.of(new Water(flow,
                 result.assessment().stillWater().probability(), result.quality().settled())),
                 result.assessment().corals());
@@ -42,8 +53,6 @@ final class GlArtist implements Artist {
                             "Where the water goes: lines along the mean flow, coloured by its speed, from the front"
                                     + " right.")),
                     "Views drawn with OpenGL (" + offscreen.driver() + "), slices without.");
-        } catch (NoGraphics none) {
-            return new Artwork(List.of(), "Slices only: " + none.getMessage());
         }
     }
 

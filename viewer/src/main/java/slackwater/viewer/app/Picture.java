@@ -23,6 +23,7 @@ import slackwater.viewer.camera.Camera;
 import slackwater.viewer.camera.Frame;
 import slackwater.viewer.camera.View;
 import slackwater.viewer.gl.Image;
+import slackwater.viewer.gl.NoCanvas;
 import slackwater.viewer.gl.NoGraphics;
 import slackwater.viewer.gl.Offscreen;
 import slackwater.viewer.gl.Renderer;
@@ -87,7 +88,7 @@ final class Picture implements Callable<Integer> {
             }
             spec.commandLine().getOut().println(turns == 1 ? "Written to " + target + "."
                     : "Written to " + file(0) + " and on, " + turns + " pictures.");
-        } catch (NoGraphics none) {
+        } catch (NoGraphics | NoCanvas none) {
             throw new BadInput(none.getMessage());
         }
         return ExitCode.DONE;

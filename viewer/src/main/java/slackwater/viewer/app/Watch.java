@@ -12,7 +12,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slackwater.cli.BadInput;
+import slackwater.cli.Cost;
 import slackwater.cli.ExitCode;
+import slackwater.field.UnfitGrid;
 import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioFaults;
 import slackwater.scenario.ScenarioFile;
@@ -83,13 +85,28 @@ final class Watch implements Callable<Integer> {
             }
         }
         inches = !files.isEmpty() && files.stream().allMatch(file -> file.text().contains("inside_in"));
-        DoubleSupplier cellSizeM = cellSizeM(files.stream().map(ScenarioFile::scenario).toList(), done);
+        List<Scenario> live = files.stream().map(ScenarioFile::scenario).toList();
+        if (cellCm > 0) {
+            Cost.requireRoom(live, cellCm / 100);
+        }
+        DoubleSupplier wanted = cellSizeM(live, done);
+        DoubleSupplier cellSizeM = () -> roomy(live, wanted.getAsDouble());
         List<Side> sides = new ArrayList<>();
         for (Path source : sources) {
             sides.add(Files.isDirectory(source) ? done.remove(0)
                     : Side.live(files.remove(0), cellSizeM, Math.max(1, threads / sources.size())));
         }
         return new Session(sides, inches ? Units.US : Units.METRIC);
+    }
+
+    /** Cells as they were chosen, on the water's own thread; what does not fit into the memory is told of there. */
+    private static double roomy(List<Scenario> live, double cellSizeM) {
+        try {
+            Cost.requireRoom(live, cellSizeM);
+            return cellSizeM;
+        } catch (BadInput full) {
+            throw new UnfitGrid(full.getMessage());
+        }
     }
 
     /** One size for both tanks, so that what differs between them is not the cells; a trial finds it where asked. */

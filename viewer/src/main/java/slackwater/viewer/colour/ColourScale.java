@@ -3,6 +3,7 @@ package slackwater.viewer.colour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What the colours of a map stand for: a range of values and its unit.
@@ -92,6 +93,31 @@ public record ColourScale(ColourMap map, double low, double high, boolean rooted
             }
         }
         return List.copyOf(ticks);
+    }
+
+    /**
+     * Those ticks whose words have room below a bar; the first and the last one always.
+     *
+     * @param lengthUnits of the bar
+     * @param gapUnits least room between two words
+     * @param width of some words, in the same units
+     */
+    public List<Tick> ticks(double lengthUnits, double gapUnits, ToDoubleFunction<String> width) {
+        List<Tick> all = ticks();
+        Tick last = all.get(all.size() - 1);
+        double end = last.fraction() * lengthUnits - width.applyAsDouble(last.text()) / 2;
+        List<Tick> kept = new ArrayList<>();
+        double taken = Double.NEGATIVE_INFINITY;
+        for (Tick tick : all) {
+            double half = width.applyAsDouble(tick.text()) / 2;
+            double left = Math.max(0, tick.fraction() * lengthUnits - half);
+            boolean room = left >= taken + gapUnits && left + 2 * half + gapUnits <= end;
+            if (kept.isEmpty() || room || tick == last) {
+                kept.add(tick);
+                taken = left + 2 * half;
+            }
+        }
+        return List.copyOf(kept);
     }
 
     /** The least of 1, 2, 5 times a power of ten that gives few enough ticks. */

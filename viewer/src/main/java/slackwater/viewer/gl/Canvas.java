@@ -6,8 +6,10 @@ import static org.lwjgl.opengl.GL41C.GL_DEPTH_ATTACHMENT;
 import static org.lwjgl.opengl.GL41C.GL_DEPTH_COMPONENT32F;
 import static org.lwjgl.opengl.GL41C.GL_FRAMEBUFFER;
 import static org.lwjgl.opengl.GL41C.GL_FRAMEBUFFER_COMPLETE;
+import static org.lwjgl.opengl.GL41C.GL_MAX_RENDERBUFFER_SIZE;
 import static org.lwjgl.opengl.GL41C.GL_MAX_SAMPLES;
 import static org.lwjgl.opengl.GL41C.GL_NEAREST;
+import static org.lwjgl.opengl.GL41C.GL_NO_ERROR;
 import static org.lwjgl.opengl.GL41C.GL_READ_FRAMEBUFFER;
 import static org.lwjgl.opengl.GL41C.GL_DRAW_FRAMEBUFFER;
 import static org.lwjgl.opengl.GL41C.GL_RENDERBUFFER;
@@ -21,6 +23,7 @@ import static org.lwjgl.opengl.GL41C.glDeleteRenderbuffers;
 import static org.lwjgl.opengl.GL41C.glFramebufferRenderbuffer;
 import static org.lwjgl.opengl.GL41C.glGenFramebuffers;
 import static org.lwjgl.opengl.GL41C.glGenRenderbuffers;
+import static org.lwjgl.opengl.GL41C.glGetError;
 import static org.lwjgl.opengl.GL41C.glGetInteger;
 import static org.lwjgl.opengl.GL41C.glRenderbufferStorageMultisample;
 import static org.lwjgl.opengl.GL41C.glViewport;
@@ -35,9 +38,15 @@ final class Canvas implements AutoCloseable {
     private final int colour = glGenRenderbuffers();
     private final int depth = glGenRenderbuffers();
 
+    /** @throws NoCanvas where the driver has no pixels for it */
     Canvas(Frame frame, int samples) {
         this.widthPx = frame.widthPx();
         this.heightPx = frame.heightPx();
+        if (Math.max(widthPx, heightPx) > glGetInteger(GL_MAX_RENDERBUFFER_SIZE)) {
+            close();
+            throw new NoCanvas(widthPx, heightPx);
+        }
+        glGetError(); // what went wrong before is not this canvas's
         int most = Math.min(samples, glGetInteger(GL_MAX_SAMPLES));
         int count = samples == 0 ? 0 : most;
         glBindRenderbuffer(GL_RENDERBUFFER, colour);
@@ -47,8 +56,9 @@ final class Canvas implements AutoCloseable {
         glBindFramebuffer(GL_FRAMEBUFFER, framebuffer);
         glFramebufferRenderbuffer(GL_FRAMEBUFFER, GL_COLOR_ATTACHMENT0, GL_RENDERBUFFER, colour);
         glFramebufferRenderbuffer(GL_FRAMEBUFFER, GL_DEPTH_ATTACHMENT, GL_RENDERBUFFER, depth);
-        if (glCheckFramebufferStatus(GL_FRAMEBUFFER) != GL_FRAMEBUFFER_COMPLETE) {
-            throw new IllegalStateException("no canvas of " + widthPx + " x " + heightPx + " pixels can be had");
+        if (glGetError() != GL_NO_ERROR || glCheckFramebufferStatus(GL_FRAMEBUFFER) != GL_FRAMEBUFFER_COMPLETE) {
+            close();
+            throw new NoCanvas(widthPx, heightPx);
         }
     }
 

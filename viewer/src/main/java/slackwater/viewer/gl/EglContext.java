@@ -36,9 +36,15 @@ final class EglContext implements Context {
         Configuration.OPENGL_CONTEXT_API.set("EGL");
         try {
             EglContext opened = surfaceless();
-            GL.createCapabilities();
+            try {
+                GL.createCapabilities();
+            } catch (RuntimeException | LinkageError unable) {
+                opened.close();
+                throw new NoGraphics("No picture can be drawn, the driver that EGL found offers no OpenGL: " + ADVICE
+                        + ".");
+            }
             return opened;
-        } catch (LinkageError missing) {
+        } catch (LinkageError | IllegalStateException missing) {
             throw new NoGraphics("No picture can be drawn, the library EGL was not found: " + ADVICE + ".");
         }
     }

@@ -42,9 +42,15 @@ final class HiddenWindow implements Context {
                 throw instead;
             }
             GLFW.glfwMakeContextCurrent(window);
-            GL.createCapabilities();
-            return new HiddenWindow(window);
-        } catch (LinkageError missing) {
+            HiddenWindow opened = new HiddenWindow(window);
+            try {
+                GL.createCapabilities();
+            } catch (RuntimeException | LinkageError unable) {
+                opened.close();
+                throw instead;
+            }
+            return opened;
+        } catch (LinkageError | IllegalStateException missing) {
             throw instead;
         }
     }

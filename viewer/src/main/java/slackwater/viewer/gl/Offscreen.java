@@ -30,7 +30,15 @@ public final class Offscreen implements AutoCloseable {
 
     /** @throws NoGraphics where there is nothing to draw with */
     public static Offscreen open() throws NoGraphics {
-        return new Offscreen(Context.open());
+        Context context = Context.open();
+        try {
+            return new Offscreen(context);
+        } catch (RuntimeException | LinkageError | OutOfMemoryError unable) {
+            context.close();
+            throw new NoGraphics("No picture can be drawn, the driver does not do all that OpenGL 4.1 asks ("
+                    + String.valueOf(unable.getMessage()).lines().findFirst().orElse("").strip()
+                    + "): install a newer OpenGL driver.");
+        }
     }
 
     /** What does the drawing, in the driver's words. */
@@ -38,10 +46,13 @@ public final class Offscreen implements AutoCloseable {
         return glGetString(GL_RENDERER);
     }
 
+    /** @throws NoCanvas where there is not the memory for a picture of this size */
     public Image draw(Drawing drawing, Camera camera, Frame frame) {
         try (Canvas page = new Canvas(frame, 0)) {
             renderer.draw(drawing, camera, frame, new Target(page.framebuffer(), 0, 0));
             return read(frame);
+        } catch (OutOfMemoryError full) {
+            throw new NoCanvas(frame.widthPx(), frame.heightPx());
         }
     }
 

@@ -30,6 +30,7 @@ final class Overlay {
     private static final double LEGEND_HEIGHT = 42;
     private static final double BAR_WIDTH = 240;
     private static final double BAR_HEIGHT = 11;
+    private static final double TICK_GAP = 6;
     private static final double CARD_PAD = 5;
     private static final double ACCENT = 3;
     private static final double DASH = 4;
@@ -105,7 +106,7 @@ final class Overlay {
         double y = bottom - LEGEND_HEIGHT;
         sheet.text(bar.title(), x, y, TEXT, Palette.INK);
         sheet.bar(x, y + LINE, BAR_WIDTH, BAR_HEIGHT, bar.scale().map());
-        for (ColourScale.Tick tick : bar.scale().ticks()) {
+        for (ColourScale.Tick tick : bar.scale().ticks(BAR_WIDTH, TICK_GAP, text -> sheet.width(text, TEXT - 1))) {
             double at = x + tick.fraction() * BAR_WIDTH;
             sheet.rectangle(at - 0.5, y + LINE + BAR_HEIGHT, 1, 3, Palette.INK);
             double width = sheet.width(tick.text(), TEXT - 1);

@@ -105,7 +105,7 @@ public final class LiveFlow implements AutoCloseable {
         return latest.get();
     }
 
-    /** A fault of our own that ended the thread, with its name; empty as long as all is well. */
+    /** A sentence on what ended the water for good, for want of memory or by a fault; empty as long as all is well. */
     public Optional<String> failure() {
         return failure.get();
     }
@@ -144,8 +144,13 @@ public final class LiveFlow implements AutoCloseable {
                     goOn(run.get());
                 }
             }
-        } catch (RuntimeException | OutOfMemoryError broken) {
-            failure.set(Optional.of(broken.toString()));
+        } catch (UnfitGrid none) {
+            failure.set(Optional.of("No water is computed: " + none.getMessage() + "."));
+        } catch (OutOfMemoryError full) {
+            failure.set(Optional.of("The water stopped, since there is no more memory: take larger cells (--cell-cm),"
+                    + " or give it more with the environment variable SLACKWATER_MEMORY (for example 8g)."));
+        } catch (Throwable broken) { // whatever it is, it must be told of: nobody else watches this thread
+            failure.set(Optional.of("The water stopped by a fault of ours (" + broken + ")."));
         } finally {
             run.ifPresent(LiveRun::close);
         }

@@ -259,9 +259,9 @@ public final class Panel {
         rows.buttons(List.of(layer(Action.STREAMLINES, "Streamlines", Layer.STREAMLINES),
                 layer(Action.FAST_WATER, "Fast water", Layer.FAST_WATER)));
         boolean grains = side().water().map(water -> !water.deposits().isEmpty()).orElse(false);
-        rows.buttons(List.of(layer(Action.SHEAR, "Bed shear", Layer.SHEAR), button(Action.DEPOSIT, "Deposit",
+        rows.buttons(List.of(layer(Action.SHEAR, "Shear", Layer.SHEAR), button(Action.DEPOSIT, "Deposit",
                 session.showing().layers().contains(Layer.DEPOSIT), grains)));
-        rows.buttons(List.of(layer(Action.JETS, "Aims", Layer.JETS), layer(Action.NAMES, "Names", Layer.NAMES)));
+        rows.buttons(List.of(layer(Action.JETS, "Jets", Layer.JETS), layer(Action.NAMES, "Names", Layer.NAMES)));
         rows.buttons(List.of(button(Action.PAUSE, "Pause", side().flow().map(LiveFlow::paused).orElse(false),
                 side().flow().isPresent()), button(Action.DIFFERENCE, "Difference", session.showing().difference(),
                         session.sides().size() == 2)));

@@ -97,12 +97,12 @@ public final class Composer {
         if (showsDeposit(water)) {
             ColourScale scale = ColourScale.ofDeposit(top(water.meanDeposit()));
             items.addAll(WaterParts.deposit(scene.scenario(), water, scale));
-            legends.add(new Bar("where it came to lie, " + scale.unit(), scale));
+            legends.add(new Bar("deposit: where waste lies, " + scale.unit(), scale));
             notes.add("Let go in the water and followed: " + String.join(", ", water.deposits().keySet()) + ".");
         } else if (look.shows(Layer.SHEAR)) {
             ColourScale scale = ColourScale.ofShear(top(water.flow().wallShear()));
             items.addAll(WaterParts.shear(scene.scenario(), water, scale));
-            legends.add(new Bar("rub of the water on sand and rock, " + scale.unit(), scale));
+            legends.add(new Bar("shear on sand and rock, " + scale.unit(), scale));
         }
         if (look.shows(Layer.DEPOSIT) && water.deposits().isEmpty()) {
             notes.add("Nothing was let go in this water and followed, so there is no deposit to show.");
@@ -121,11 +121,11 @@ public final class Composer {
             patches.add(new Patch(WaterParts.LIKELY_SEEN, "likely still water (over 50 %)"));
         }
         if (wet && look.shows(Layer.FAST_WATER)) {
-            patches.add(new Patch(WaterParts.FAST, "faster than " + look.units().speed(look.fastMPerS()) + " "
+            patches.add(new Patch(WaterParts.FAST, "fast water: above " + look.units().speed(look.fastMPerS()) + " "
                     + look.units().speedUnit()));
         }
         if (look.shows(Layer.JETS)) {
-            patches.add(new Patch(Palette.JET.withOpacity(0.35), "aim: a free jet, out to half its speed"));
+            patches.add(new Patch(Palette.JET.withOpacity(0.35), "jet in open water, out to half its speed"));
         }
         return patches.isEmpty() ? Optional.empty() : Optional.of(new Patches("", patches));
     }

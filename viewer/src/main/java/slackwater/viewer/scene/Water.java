@@ -79,10 +79,10 @@ public record Water(FlowStatistics flow, float[] stillProbability, Map<String, f
     }
 
     /**
-     * Memory of the fields, bytes: eight numbers a cell, its chance of standing still, what lies there of each kind,
+     * Memory of the fields, bytes: nine numbers a cell, its chance of standing still, what lies there of each kind,
      * and whether it is water.
      */
     public long bytes() {
-        return flow.grid().cells() * ((9L + deposits.size()) * Float.BYTES + 1);
+        return flow.grid().cells() * ((10L + deposits.size()) * Float.BYTES + 1);
     }
 }

@@ -10,12 +10,12 @@ public enum Action {
     SAVE("File", "save the layout (asks first)", Stroke.command('S')),
     SCREENSHOT("File", "picture of the window as a PNG file", Stroke.of(Stroke.F12)),
     UNDO("File", "undo", Stroke.command('Z')),
-    REDO("File", "do again", Stroke.command('Y'), new Stroke('Z', true, true)),
+    REDO("File", "redo", Stroke.command('Y'), new Stroke('Z', true, true)),
     CLOSE("File", "close", Stroke.command('Q')),
 
     VIEW_FRONT("View", "from the front", Stroke.of('1')),
     VIEW_SIDE("View", "from the right side", Stroke.of('2')),
-    VIEW_TOP("View", "from above", Stroke.of('3')),
+    VIEW_TOP("View", "from the top", Stroke.of('3')),
     VIEW_CORNER("View", "from a corner", Stroke.of('4')),
     FIT("View", "whole tank into the picture", Stroke.of(Stroke.HOME)),
     ORBIT_LEFT("View", "go round", Stroke.shift(Stroke.LEFT)),
@@ -31,7 +31,7 @@ public enum Action {
 
     NEXT("Choose", "next pump, coral or rock", Stroke.of(Stroke.TAB)),
     PREVIOUS("Choose", "the one before", Stroke.shift(Stroke.TAB)),
-    LET_GO("Choose", "choose nothing", Stroke.of(Stroke.ESCAPE)),
+    LET_GO("Choose", "let go of what is chosen", Stroke.of(Stroke.ESCAPE)),
     POINT("Choose", "measuring point on or off", Stroke.of('M')),
     OTHER_SIDE("Choose", "the other of two tanks", Stroke.of('`')),
 
@@ -62,8 +62,8 @@ public enum Action {
     STREAMLINES("Show", "streamlines", Stroke.of('L')),
     FAST_WATER("Show", "fast water", Stroke.of('F')),
     SHEAR("Show", "shear on sand and rock", Stroke.of('E')),
-    DEPOSIT("Show", "where waste came to lie", Stroke.of('K')),
-    JETS("Show", "cones of the pumps", Stroke.of('J')),
+    DEPOSIT("Show", "deposit: where waste lies", Stroke.of('K')),
+    JETS("Show", "jets of the pumps", Stroke.of('J')),
     NAMES("Show", "names and readings", Stroke.of('N')),
     SLICE_X("Show", "slice from left to right", Stroke.of('X')),
     SLICE_Y("Show", "slice from front to back", Stroke.of('Y')),
@@ -72,7 +72,7 @@ public enum Action {
     SLICE_UP("Show", "slide the slice forth", Stroke.of('\'')),
     DIFFERENCE("Show", "difference of two tanks", Stroke.of('I')),
     UNITS("Show", "cm and l/h, or inches and gallons", Stroke.of('U')),
-    PAUSE("Show", "stop the water's clock, or go on", Stroke.of(Stroke.SPACE));
+    PAUSE("Show", "pause the water, or go on", Stroke.of(Stroke.SPACE));
 
     private final String group;
     private final String words;

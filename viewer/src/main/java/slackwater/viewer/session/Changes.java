@@ -105,10 +105,10 @@ public final class Changes {
     /** Off, or on again at the output from before. */
     private Scenario switched(Pump pump) {
         if (pump.outputFraction() > 0) {
-            session.rememberOutput(pump.name(), pump.outputFraction());
+            side.rememberOutput(pump.name(), pump.outputFraction());
             return output(0);
         }
-        return output(session.outputBefore(pump.name()));
+        return output(side.outputBefore(pump.name()));
     }
 
     /** The next pattern of a pump, group of a coral, or shape of a rock. */

@@ -9,7 +9,6 @@ import slackwater.analysis.CoralReading;
 import slackwater.field.FlowStatistics;
 import slackwater.field.Grid;
 import slackwater.field.Interpolation;
-import slackwater.scenario.Scenario;
 import slackwater.viewer.colour.ColourMap;
 import slackwater.viewer.colour.ColourScale;
 import slackwater.viewer.scene.CoralParts;
@@ -57,11 +56,14 @@ public final class Difference {
         /** A round change that nearly all of the water keeps below, metres per second. */
         public double endMPerS() {
             float[] sizes = new float[fasterMPerS.length];
-            for (int cell = 0; cell < sizes.length; cell++) {
-                sizes[cell] = Math.abs(fasterMPerS[cell]);
+            int water = 0;
+            for (int cell = 0; cell < fasterMPerS.length; cell++) {
+                if (both[cell]) {
+                    sizes[water++] = Math.abs(fasterMPerS[cell]);
+                }
             }
-            Arrays.sort(sizes);
-            double most = sizes[(int) (END_SHARE * (sizes.length - 1))];
+            Arrays.sort(sizes, 0, water);
+            double most = water == 0 ? 0 : sizes[(int) (END_SHARE * (water - 1))];
             double end = ENDS_M_PER_S[ENDS_M_PER_S.length - 1];
             for (int n = ENDS_M_PER_S.length - 1; n >= 0 && ENDS_M_PER_S[n] >= most; n--) {
                 end = ENDS_M_PER_S[n];
@@ -70,7 +72,7 @@ public final class Difference {
         }
     }
 
-    private record Made(Field field, List<Cut> cuts, Units units, Scenario scenario, Drawing drawing) {
+    private record Made(List<Object> from, Drawing drawing) {
     }
 
     private Optional<Field> field = Optional.empty();
@@ -92,11 +94,10 @@ public final class Difference {
         List<Cut> cuts = session.showing().cuts().isEmpty()
                 ? List.of(new Cut(Axis.Y, first.scenario().tank().insideM().y() / 2)) : session.showing().cuts();
         Units units = session.showing().units();
-        boolean same = made.filter(known -> known.field() == field.get() && known.cuts().equals(cuts)
-                && known.units() == units && known.scenario().equals(first.scenario())).isPresent();
-        if (!same) {
-            made = Optional.of(new Made(field.get(), cuts, units, first.scenario(),
-                    drawing(first, second, cuts, units)));
+        List<Object> from = List.of(field.get(), cuts, units, first.scenario(), second.scenario(), first.settled(),
+                second.settled());
+        if (made.isEmpty() || !made.get().from().equals(from)) {
+            made = Optional.of(new Made(from, drawing(first, second, cuts, units)));
         }
         return made.get().drawing();
     }

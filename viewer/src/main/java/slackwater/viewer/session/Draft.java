@@ -3,6 +3,7 @@ package slackwater.viewer.session;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioFaults;
@@ -16,19 +17,30 @@ import slackwater.scenario.ScenarioWriter;
  * @param file of the draft
  */
 record Draft(Path file) {
-    static Draft beside(Path scenario) {
-        return new Draft(scenario.resolveSibling("." + scenario.getFileName() + ".draft"));
+    /** @param copy 1, or more where the same file is open more than once in one window */
+    static Draft beside(Path scenario, int copy) {
+        return new Draft(scenario.resolveSibling("." + scenario.getFileName() + (copy > 1 ? "." + copy : "")
+                + ".draft"));
     }
 
+    /** Written beside it first, so that at no time there is half a draft. */
+
     void keep(Scenario layout) {
+        Path fresh = file.resolveSibling(file.getFileName() + ".part");
         try {
-            Files.writeString(file, ScenarioWriter.write(layout));
+            Files.writeString(fresh, ScenarioWriter.write(layout));
+            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException unwritten) {
             // A draft is a favour; a folder that takes none is told of when the layout is to be saved.
+            delete(fresh);
         }
     }
 
     void remove() {
+        delete(file);
+    }
+
+    private static void delete(Path file) {
         try {
             Files.deleteIfExists(file);
         } catch (IOException kept) {

@@ -52,7 +52,7 @@ public final class Easel {
     }
 
     /** What the water's part is made of, and what came of it. */
-    private record Wet(Water water, Look look, Optional<Vec3> pointM, Drawing drawing) {
+    private record Wet(Water water, Look look, List<Object> from, Drawing drawing) {
     }
 
     private Still tank = new Still(List.of(), List.of());
@@ -137,13 +137,16 @@ public final class Easel {
         double fast = Math.max(water.quantileMPerS(0.9), 1e-3);
         Look look = new Look(layers, session.showing().cuts(), topMPerS, wet.filter(same -> same.water() == water)
                 .map(same -> same.look().fastMPerS()).orElse(fast), session.showing().units());
+        // Maps lie on the sand and rock of the layout, and streamlines begin at its pumps.
+        List<Object> from = List.of(session.pointM(), side.scenario().tank(), side.scenario().rocks(),
+                look.shows(Layer.STREAMLINES) ? side.scenario().pumps() : List.of());
         if (wet.isEmpty() || wet.get().water() != water || !wet.get().look().equals(look)
-                || !wet.get().pointM().equals(session.pointM())) {
+                || !wet.get().from().equals(from)) {
             Drawing drawing = Composer.water(new Scene(side.scenario(), Optional.of(water), List.of()), look);
             List<Item> items = new ArrayList<>(drawing.items());
             session.pointM().ifPresent(at -> items.addAll(StreamParts.through(at, water,
                     look.units().speedScale(topMPerS))));
-            wet = Optional.of(new Wet(water, look, session.pointM(), new Drawing("", List.of(), items, List.of(),
+            wet = Optional.of(new Wet(water, look, from, new Drawing("", List.of(), items, List.of(),
                     drawing.legends(), drawing.boxM())));
         }
         return wet.get().drawing();

@@ -1,12 +1,8 @@
 package slackwater.viewer.session;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import slackwater.geometry.Bounds;
 import slackwater.geometry.Vec3;
@@ -47,20 +43,36 @@ public final class Session implements AutoCloseable {
     private boolean help;
     private boolean screenshot;
     private boolean closed;
-    private final Map<String, Double> outputs = new HashMap<>();
 
     /** @param sides one or two tanks */
     public Session(List<Side> sides, Units units) {
         this.sides = List.copyOf(sides);
         this.camera = View.CORNER.on(boxM(), frame, ROOM);
         showing.use(units);
-        sides.stream().filter(side -> side.draft().isPresent()).findFirst().ifPresent(this::offer);
+        for (int n = 0; n < sides.size(); n++) {
+            Side side = sides.get(n);
+            side.number(1 + (int) sides.subList(0, n).stream().filter(side::sharesFile).count());
+        }
+        offer(this.sides);
     }
 
-    private void offer(Side side) {
+    /** Offers the drafts of some tanks, one question after the other. */
+    private void offer(List<Side> some) {
+        List<Side> left = some.stream().filter(side -> side.draft().isPresent()).toList();
+        if (left.isEmpty()) {
+            return;
+        }
+        Side side = left.get(0);
+        List<Side> others = left.subList(1, left.size());
         question = Optional.of(new Question("A changed layout of " + side.name() + " was never saved, since the window"
                 + " went away. Take it up again?", "Take it up", "Forget it",
-                () -> side.draft().ifPresent(left -> side.change("draft", left)), side::dropDraft));
+                () -> {
+                    side.draft().ifPresent(layout -> side.change("draft", layout));
+                    offer(others);
+                }, () -> {
+                    side.dropDraft();
+                    offer(others);
+                }));
     }
 
     public List<Side> sides() {
@@ -142,15 +154,6 @@ public final class Session implements AutoCloseable {
 
     void point(Optional<Vec3> placeM) {
         pointM = placeM;
-    }
-
-    /** The output that a pump had before it was switched off; all of it where that is not known. */
-    double outputBefore(String pump) {
-        return outputs.getOrDefault(pump, 1.0);
-    }
-
-    void rememberOutput(String pump, double fraction) {
-        outputs.put(pump, fraction);
     }
 
     public Optional<Question> question() {
@@ -236,7 +239,7 @@ public final class Session implements AutoCloseable {
             case PREVIOUS -> step(-1);
             case LET_GO -> letGo();
             case POINT -> pointM = pointM.isPresent() ? Optional.empty() : Optional.of(middle());
-            case OTHER_SIDE -> activate((active + 1) % sides.size());
+            case OTHER_SIDE -> otherSide();
             case STILL_WATER -> showing.toggle(Layer.STILL_WATER);
             case TRACERS -> showing.toggle(Layer.TRACERS);
             case STREAMLINES -> showing.toggle(Layer.STREAMLINES);
@@ -282,6 +285,14 @@ public final class Session implements AutoCloseable {
         }
     }
 
+    private void otherSide() {
+        if (sides.size() == 2) {
+            activate(1 - active);
+        } else {
+            message = "There is one tank here; two are opened with slackwater view A B.";
+        }
+    }
+
     private void difference() {
         if (sides.size() == 2) {
             showing.toggleDifference();
@@ -305,16 +316,16 @@ public final class Session implements AutoCloseable {
 
     private void askToSave() {
         try {
-            ScenarioFile target = side().toSave();
-            if (!side().changed()) {
-                message = "Nothing to save: the layout is as in " + target.file().getFileName() + ".";
+            if (side().editable() && !side().changed()) {
+                message = side().changedElsewhere() ? "Nothing to save: you changed nothing. " + side().fileName()
+                        + " was changed by another program; open it again to see that."
+                        : "Nothing to save: the layout is as in " + side().fileName() + ".";
                 return;
             }
-            boolean beside = !target.file().getFileName().toString().equals(side().name())
-                    && Files.notExists(target.file());
-            Path name = target.file().getFileName();
-            String words = beside ? side().name() + " was changed by another program since it was opened. Save your"
-                    + " layout beside it as " + name + "?"
+            ScenarioFile target = side().toSave();
+            String name = target.file().getFileName().toString();
+            String words = !name.equals(side().fileName()) ? side().fileName() + " was changed by another"
+                    + " program since it was opened. Save your layout beside it as " + name + "?"
                     : "Write the changed layout into " + name + "? Your comments and their order stay.";
             question = Optional.of(new Question(words, "Save", "Not now", () -> save(target), () -> { }));
         } catch (Side.Unsaved refused) {
@@ -326,8 +337,13 @@ public final class Session implements AutoCloseable {
 
     private void save(ScenarioFile target) {
         try {
-            side().save(target);
-            message = "Saved to " + target.file().getFileName() + ".";
+            if (side().save(target)) {
+                message = "Saved to " + target.file().getFileName() + ".";
+            } else {
+                askToSave();
+            }
+        } catch (Side.Unsaved | ScenarioFaults refused) {
+            askToSave(); // it says why
         } catch (IOException unwritten) {
             message = "Not saved: " + target.file().getFileName() + " cannot be written (" + unwritten.getMessage()
                     + "). The file is as it was.";

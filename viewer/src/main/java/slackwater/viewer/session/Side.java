@@ -3,7 +3,9 @@ package slackwater.viewer.session;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import slackwater.analysis.Assessment;
@@ -42,6 +44,8 @@ public final class Side implements AutoCloseable {
     private String lastKind = "";
     private long lastNs;
     private Optional<Water> water = Optional.empty();
+    private int copy = 1;
+    private final Map<String, Double> outputs = new HashMap<>();
 
     private Side(String name, Scenario scenario, Optional<ScenarioFile> file, Optional<LiveFlow> flow,
                  Optional<Finished> finished) {
@@ -71,6 +75,39 @@ public final class Side implements AutoCloseable {
     /** The file's name, or the result's. */
     public String name() {
         return name;
+    }
+
+    /** The name of the file that was opened, or saved to last. */
+    String fileName() {
+        return file.map(known -> String.valueOf(known.file().getFileName())).orElse(name);
+    }
+
+    /** Whether both are layouts of one file. */
+    boolean sharesFile(Side other) {
+        return file.isPresent() && other.file.isPresent() && place(file.get()).equals(place(other.file.get()));
+    }
+
+    private static Path place(ScenarioFile file) {
+        return file.file().toAbsolutePath().normalize();
+    }
+
+    /** Says which of the layouts of one file this is, 1 and up: each has its own draft. */
+    void number(int among) {
+        copy = among;
+    }
+
+    /** Whether another program changed the file since it was opened. */
+    boolean changedElsewhere() {
+        return file.map(known -> known.changedOnDisk() && Files.exists(known.file())).orElse(false);
+    }
+
+    /** The output that a pump had before it was switched off, 0 to 1; all of it where that is not known. */
+    double outputBefore(String pump) {
+        return outputs.getOrDefault(pump, 1.0);
+    }
+
+    void rememberOutput(String pump, double fraction) {
+        outputs.put(pump, fraction);
     }
 
     public boolean editable() {
@@ -132,37 +169,37 @@ public final class Side implements AutoCloseable {
 
     /** A layout of this file that an earlier window left unsaved; empty where there is none. */
     Optional<Scenario> draft() {
-        return file.flatMap(known -> Draft.beside(known.file()).read())
+        return file.flatMap(known -> Draft.beside(known.file(), copy).read())
                 .filter(left -> left.tank().equals(saved.tank()) && !left.equals(saved));
     }
 
     /** Forgets what was not saved. */
     void dropDraft() {
-        file.ifPresent(known -> Draft.beside(known.file()).remove());
+        file.ifPresent(known -> Draft.beside(known.file(), copy).remove());
     }
 
-    /** Hands the layout over to the water, unless it could not stand so. */
+    /** Hands the layout over to the water and to the draft, unless it could not stand so: none could be read again. */
     private void compute() {
-        if (changed()) {
-            file.ifPresent(known -> Draft.beside(known.file()).keep(history.now()));
-        } else {
-            dropDraft();
-        }
         fault = file.flatMap(known -> Soundness.fault(history.now(), folder(known)));
+        if (!changed()) {
+            dropDraft();
+        } else if (fault.isEmpty()) {
+            file.ifPresent(known -> Draft.beside(known.file(), copy).keep(history.now()));
+        }
         if (fault.isEmpty()) {
             flow.ifPresent(water -> water.change(history.now()));
         }
     }
 
     private static Path folder(ScenarioFile file) {
-        return file.file().toAbsolutePath().normalize().getParent();
+        return place(file).getParent();
     }
 
     /** Why the present layout is not computed or cannot be trusted, in a sentence. */
     public Optional<String> trouble() {
         return fault.map(says -> "The water goes on as before, since this cannot stand so: " + says + ".")
-                .or(() -> flow.flatMap(LiveFlow::failure).map(says -> "The computation stopped by a fault of ours ("
-                        + says + "). Your layout is kept and can be saved."))
+                .or(() -> flow.flatMap(LiveFlow::failure).map(says -> says
+                        + " Your layout is kept and can be saved."))
                 .or(() -> flow.flatMap(LiveFlow::trouble));
     }
 
@@ -179,8 +216,8 @@ public final class Side implements AutoCloseable {
             throw new Unsaved("Not saved, since this cannot stand so: " + amiss.get() + ".");
         }
         ScenarioFile changed = known.with(history.now());
-        return known.changedOnDisk() && Files.exists(known.file())
-                ? new ScenarioFile(free(known.file()), changed.text(), changed.marked(), changed.scenario()) : changed;
+        return changedElsewhere() ? new ScenarioFile(free(known.file()), changed.text(), changed.marked(),
+                changed.scenario()) : changed;
     }
 
     private static Path free(Path file) {
@@ -192,11 +229,20 @@ public final class Side implements AutoCloseable {
         return free;
     }
 
-    void save(ScenarioFile target) throws IOException {
+    /**
+     * Writes what {@link #toSave} gave, as long as that would still be the same: between question and answer somebody
+     * else may have written the file. Tells whether it was; nothing is written otherwise.
+     */
+    boolean save(ScenarioFile target) throws IOException, ScenarioFaults, Unsaved {
+        ScenarioFile now = toSave();
+        if (!now.file().equals(target.file()) || !now.text().equals(target.text())) {
+            return false;
+        }
         target.write();
         dropDraft();
         file = Optional.of(target);
         saved = history.now();
+        return true;
     }
 
     /** Says why something was not saved. */

@@ -118,7 +118,7 @@ public final class Status {
     /** How the water's clock goes. */
     public static String pace(Side side) {
         if (side.flow().map(LiveFlow::paused).orElse(false)) {
-            return "The water's clock stands still (Space).";
+            return "The water is paused (Space).";
         }
         return side.snapshot().map(now -> now.pace() <= 0 ? "" : String.format(Locale.ROOT,
                 "1 s here is %.1f s in the tank.", now.pace())).orElse("");

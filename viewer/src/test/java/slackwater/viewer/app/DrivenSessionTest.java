@@ -12,11 +12,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import slackwater.viewer.gl.Graphics;
 
 /** The window on a real X server of its own, Xvfb; what happens there is in {@link DrivenSession}. */
 class DrivenSessionTest {
@@ -118,7 +118,7 @@ class DrivenSessionTest {
             return new ProcessBuilder("Xvfb", "-displayfd", "1", "-screen", "0", "1400x1050x24", "-nolisten", "tcp")
                     .redirectError(ProcessBuilder.Redirect.DISCARD).start();
         } catch (IOException missing) {
-            Assumptions.abort("LEFT OUT, Xvfb is not installed: apt-get install xvfb libegl1 libgl1-mesa-dri");
+            Graphics.missing("Xvfb is not installed: apt-get install xvfb libegl1 libgl1-mesa-dri");
             throw new IllegalStateException(missing);
         }
     }

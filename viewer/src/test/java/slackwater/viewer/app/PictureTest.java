@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slackwater.cli.ExitCode;
 import slackwater.cli.Main;
+import slackwater.viewer.gl.Graphics;
 import slackwater.viewer.gl.NoGraphics;
 import slackwater.viewer.gl.Offscreen;
 
@@ -45,7 +46,7 @@ class PictureTest {
         try (Offscreen offscreen = Offscreen.open()) {
             assumeTrue(!offscreen.driver().isEmpty(), "a driver without a name");
         } catch (NoGraphics none) {
-            assumeTrue(false, "left out: " + none.getMessage());
+            Graphics.missing(none.getMessage());
         }
     }
 
@@ -90,6 +91,8 @@ class PictureTest {
         assertRefused("--show: found fog, must be one of still-water, speed", "picture", NANO, "--show", "fog");
         assertRefused("--size, --scale: found 10", "picture", NANO, "--size", "10");
         assertRefused("--size, --scale: found 99999x20", "picture", NANO, "--size", "99999x20");
+        assertRefused("--size, --scale: found 16384x16384 at 1.0, must be like 1600x900", "picture", NANO, "--size",
+                "16384x16384");
         assertRefused("--turntable: found 0", "picture", NANO, "--turntable", "0");
         assertRefused("has no result.json, must be the folder of a finished run", "picture", folder);
         assertRefused("nowhere.toml: is missing", "picture", "nowhere.toml");

@@ -83,6 +83,26 @@ class ColourMapTest {
         }
     }
 
+    /** No two numbers under a bar run into each other, whatever the letters' width; both ends are told. */
+    @Test
+    void ticksLeaveEachOtherRoom() {
+        for (double top = 0.001; top < 5; top *= 1.17) {
+            for (ColourScale scale : List.of(ColourScale.ofSpeed(top), ColourScale.ofSpeedInInches(top),
+                    ColourScale.ofShear(top), ColourScale.ofDifference(top))) {
+                List<ColourScale.Tick> all = scale.ticks();
+                List<ColourScale.Tick> ticks = scale.ticks(240, 6, text -> 6.5 * text.length());
+                assertEquals(all.get(0), ticks.get(0));
+                assertEquals(all.get(all.size() - 1), ticks.get(ticks.size() - 1));
+                for (int n = 1; n < ticks.size(); n++) {
+                    double before = 6.5 * ticks.get(n - 1).text().length() / 2;
+                    double end = Math.max(2 * before, ticks.get(n - 1).fraction() * 240 + before);
+                    double start = ticks.get(n).fraction() * 240 - 6.5 * ticks.get(n).text().length() / 2;
+                    assertTrue(start - end >= 6 - 1e-9, ticks.toString());
+                }
+            }
+        }
+    }
+
     @Test
     void aDifferenceOfNothingLiesInTheMiddle() {
         ColourScale scale = ColourScale.ofDifference(0.1);

@@ -6,16 +6,27 @@ import slackwater.viewer.camera.Frame;
 import slackwater.viewer.camera.View;
 import slackwater.viewer.scene.Drawing;
 
-/** What there is to draw with in the tests; where there is nothing, they are left out and say why. */
-final class Graphics {
+/**
+ * What there is to draw with in the tests. Where there is nothing, they are left out and say why, or fail where the
+ * environment has SLACKWATER_GRAPHICS=required, as in continuous integration.
+ */
+public final class Graphics {
     private Graphics() {
+    }
+
+    /** Ends a test that has nothing to draw with. */
+    public static void missing(String why) {
+        if ("required".equals(System.getenv("SLACKWATER_GRAPHICS"))) {
+            throw new AssertionError("SLACKWATER_GRAPHICS=required, and " + why);
+        }
+        assumeTrue(false, "left out: " + why);
     }
 
     static Offscreen open() {
         try {
             return Offscreen.open();
         } catch (NoGraphics none) {
-            assumeTrue(false, "left out: " + none.getMessage());
+            missing(none.getMessage());
             throw new AssertionError(none);
         }
     }

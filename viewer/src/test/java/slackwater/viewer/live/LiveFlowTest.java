@@ -53,6 +53,24 @@ class LiveFlowTest {
         }
     }
 
+    /** Whatever ends the water is told of, in words; nothing else watches its thread. */
+    @Test
+    void whatEndsTheWaterIsTold() throws InterruptedException {
+        assertEquals("The water stopped, since there is no more memory: take larger cells (--cell-cm), or give it more"
+                + " with the environment variable SLACKWATER_MEMORY (for example 8g).", end(new OutOfMemoryError()));
+        assertEquals("The water stopped by a fault of ours (java.lang.StackOverflowError: deep).",
+                end(new StackOverflowError("deep")));
+    }
+
+    private static String end(Error broken) throws InterruptedException {
+        try (LiveFlow flow = new LiveFlow(Tanks.nano(), () -> {
+            throw broken;
+        }, 1)) {
+            await(() -> flow.failure().isPresent());
+            return flow.failure().get();
+        }
+    }
+
     /** Cells too coarse for a layout: said, and the water of the last one that fits goes on. */
     @Test
     void whatDoesNotFitIsSaidAndTheWaterGoesOn() throws InterruptedException {

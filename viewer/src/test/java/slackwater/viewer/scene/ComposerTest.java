@@ -141,6 +141,6 @@ class ComposerTest {
     void saysHowMuchMemoryAFieldTakes() {
         Scene scene = MadeUpScene.scene(CELL_M, true);
         Water water = scene.water().orElseThrow();
-        assertEquals(37L * water.flow().grid().cells(), water.bytes());
+        assertEquals(41L * water.flow().grid().cells(), water.bytes());
     }
 }

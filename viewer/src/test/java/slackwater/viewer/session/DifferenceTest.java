@@ -47,11 +47,26 @@ class DifferenceTest {
         assertEquals(1, Difference.Field.of(linear(grid, 0), linear(grid, 100)).endMPerS());
     }
 
+    /** Nine tenths of the cells are rock, where nothing changes: they are not water that changes little. */
+    @Test
+    void rockHasNoPartInWhereColoursEnd() {
+        Grid grid = new Grid(10, 10, 10, 0.1);
+        boolean[] fluid = new boolean[grid.cells()];
+        Arrays.fill(fluid, 0, grid.cells() / 10, true);
+        assertEquals(1, Difference.Field.of(linear(grid, 0, fluid), linear(grid, 0.6, fluid)).endMPerS());
+        Arrays.fill(fluid, false);
+        assertEquals(0.02, Difference.Field.of(linear(grid, 0, fluid), linear(grid, 1, fluid)).endMPerS());
+    }
+
     /** Speed = slope times x; one cell is rock. */
     private static FlowStatistics linear(Grid grid, double slope) {
         boolean[] fluid = new boolean[grid.cells()];
         Arrays.fill(fluid, true);
         fluid[WALL] = false;
+        return linear(grid, slope, fluid);
+    }
+
+    private static FlowStatistics linear(Grid grid, double slope, boolean[] fluid) {
         float[] speed = new float[grid.cells()];
         for (int cell = 0; cell < speed.length; cell++) {
             speed[cell] = fluid[cell] ? (float) (slope * grid.centreM(cell).x()) : 0;

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.ScenarioFile;
+import slackwater.viewer.edit.Edits;
 import slackwater.viewer.edit.Tanks;
 import slackwater.viewer.edit.Thing;
 import slackwater.viewer.edit.Thing.Kind;
@@ -86,6 +87,22 @@ class EaselTest {
         assertNotEquals(before.items(), after.items());
     }
 
+    /** The map of the shear lies on the rock as it is now, though the water is still that of before. */
+    @Test
+    void theMapGoesWithTheRock() throws InterruptedException {
+        settleThreads();
+        Easel easel = new Easel();
+        session.perform(Action.SHEAR);
+        session.perform(Action.TRACERS);
+        Drawing before = easel.draw(session, first, TOP_M_PER_S, 0.03);
+        assertEquals(before.items(), easel.draw(session, first, TOP_M_PER_S, 0.03).items());
+        Thing rock = new Thing(Kind.ROCK, 0);
+        first.preview(Edits.moved(first.scenario(), rock, rock.atM(first.scenario()).plus(new Vec3(0.01, 0, 0))));
+        List<Item> fresh = new ArrayList<>(easel.draw(session, first, TOP_M_PER_S, 0.03).items());
+        fresh.removeAll(before.items());
+        assertTrue(fresh.stream().anyMatch(item -> item.paint().map().isPresent()), "the map is made anew");
+    }
+
     /** A step may be under way while the clock is stopped. */
     private void settleThreads() throws InterruptedException {
         await(() -> first.flow().orElseThrow().resting() && second.flow().orElseThrow().resting());
@@ -139,6 +156,11 @@ class EaselTest {
         assertTrue(drawing.labels().get(0).detail().matches("[+\u2212][0-9.]+ cm/s"), drawing.labels().toString());
         assertSame(drawing, difference.draw(session), "nothing changed");
         session.perform(Action.SLICE_Z);
-        assertNotSame(drawing, difference.draw(session));
+        Drawing sliced = difference.draw(session);
+        assertNotSame(drawing, sliced);
+        session.perform(Action.OTHER_SIDE);
+        session.select(Optional.of(new Thing(Kind.CORAL, 0)));
+        session.perform(Action.REMOVE);
+        assertEquals(0, difference.draw(session).labels().size(), "readings of the layout before are not told");
     }
 }

@@ -11,6 +11,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -53,6 +55,15 @@ class SessionTest {
         session.close();
     }
 
+    /** Tests must leave the examples alone: an open layout keeps its draft beside its file. */
+    @AfterAll
+    static void theExamplesAreAsTheyWere() throws Exception {
+        try (Stream<Path> all = Files.walk(Tanks.FOLDER)) {
+            assertEquals(List.of(), all.filter(one -> one.getFileName().toString().startsWith(".")
+                    && !one.equals(Tanks.FOLDER)).toList());
+        }
+    }
+
     private void press(int... codes) {
         for (int code : codes) {
             assertTrue(session.key(Stroke.of(code), false), "key " + code + " means nothing");
@@ -80,10 +91,49 @@ class SessionTest {
     @Test
     void everyActionDoesSomethingByItsKey() {
         for (Action action : Action.values()) {
+            prepare(action);
+            String before = fingerprint();
             assertTrue(session.key(action.strokes().get(0), false), action.toString());
+            assertFalse(before.equals(fingerprint()), action + " did nothing");
             session.answer(false);
-            assertEquals(action.ordinal() >= Action.CLOSE.ordinal(), session.closed(), action.toString());
         }
+    }
+
+    /** What an action needs to have something to do. */
+    private void prepare(Action action) {
+        session.takesScreenshot();
+        session.select(action.group().equals("Change") || action == Action.LET_GO
+                ? Optional.of(new Thing(Kind.PUMP, 0)) : Optional.empty());
+        session.point(Optional.empty());
+        switch (action) {
+            case UNDO, SAVE -> change();
+            case REDO -> {
+                change();
+                session.perform(Action.UNDO);
+            }
+            case PERIOD_LONGER, PERIOD_SHORTER -> new Changes(session).givePattern(
+                    new Pattern(Pattern.Kind.PULSE, 10, 0.3, 0));
+            case LARGER, SMALLER -> session.select(Optional.of(new Thing(Kind.CORAL, 0)));
+            case FIT -> session.perform(Action.NEARER);
+            case SLICE_DOWN, SLICE_UP -> session.showing().toggle(Axis.Y, now().tank().insideM());
+            default -> { }
+        }
+    }
+
+    private void change() {
+        session.select(Optional.of(new Thing(Kind.PUMP, 0)));
+        session.perform(Action.MOVE_RIGHT);
+    }
+
+    /** All that can be seen of a session, or is wished for: what an action must change something of. */
+    private String fingerprint() {
+        Showing showing = session.showing();
+        return String.join("\n", session.side().scenario().toString(), session.camera().toString(),
+                session.selected().toString(), session.pointM().toString(), showing.layers().toString(),
+                showing.cuts().toString(), showing.units().toString(), session.message(),
+                session.question().map(Question::words).orElse(""), "" + session.help() + session.closed()
+                + session.active() + showing.difference() + session.side().flow().orElseThrow().paused()
+                + session.takesScreenshot());
     }
 
     @Test
@@ -226,6 +276,70 @@ class SessionTest {
                 1e-12);
     }
 
+    /** Between question and answer as well: then it is asked anew. */
+    @Test
+    void changesMadeWhileTheQuestionStandsAreNotOverwritten() throws Exception {
+        press(Stroke.TAB, Stroke.RIGHT);
+        session.key(Stroke.command('S'), false);
+        String theirs = Files.readString(file).replace("output_percent = 80", "output_percent = 70");
+        Files.writeString(file, theirs);
+        session.answer(true);
+        assertEquals(theirs, Files.readString(file), "nothing is written yet");
+        assertTrue(session.question().orElseThrow().words().contains("beside it as terrace-120-2.toml"));
+        Files.writeString(folder.resolve("terrace-120-2.toml"), "theirs too");
+        session.answer(true);
+        assertEquals("theirs too", Files.readString(folder.resolve("terrace-120-2.toml")));
+        assertTrue(session.question().orElseThrow().words().contains("beside it as terrace-120-3.toml"));
+        session.answer(true);
+        assertTrue(session.message().equals("Saved to terrace-120-3.toml."), session.message());
+        assertEquals(theirs, Files.readString(file));
+    }
+
+    @Test
+    void aFileThatOthersChangedIsToldOfWhereThereIsNothingToSave() throws Exception {
+        Files.writeString(file, Files.readString(file).replace("output_percent = 80", "output_percent = 70"));
+        session.key(Stroke.command('S'), false);
+        assertEquals("Nothing to save: you changed nothing. terrace-120.toml was changed by another program; open it"
+                + " again to see that.", session.message());
+        assertFalse(Files.exists(folder.resolve("terrace-120-2.toml")));
+    }
+
+    /** One file twice at a window, to try two ways: each has its own draft, and its own memory of pumps. */
+    @Test
+    void twoTanksOfOneFileShareNothing() throws Exception {
+        Scenario first;
+        Scenario second;
+        try (Session two = twice()) {
+            two.select(Optional.of(new Thing(Kind.PUMP, 0)));
+            two.perform(Action.MOVE_RIGHT);
+            two.perform(Action.OFF);
+            two.perform(Action.OTHER_SIDE);
+            two.select(Optional.of(new Thing(Kind.PUMP, 0)));
+            new Changes(two).giveOutput(0);
+            two.perform(Action.OFF);
+            assertEquals(1, two.side().scenario().pumps().get(0).outputFraction(), "never switched off on this side");
+            first = two.sides().get(0).scenario();
+            second = two.sides().get(1).scenario();
+        }
+        try (Session two = twice()) {
+            two.answer(true);
+            two.answer(true);
+            assertEquals(Optional.empty(), two.question());
+            assertEquals(first, two.sides().get(0).scenario());
+            assertEquals(second, two.sides().get(1).scenario());
+            two.askToClose();
+            two.answer(true);
+        }
+        try (Stream<Path> left = Files.list(folder)) {
+            assertEquals(List.of(file), left.toList(), "nothing stays behind");
+        }
+    }
+
+    private Session twice() throws Exception {
+        return new Session(List.of(Side.live(ScenarioFile.open(file), () -> 0.04, 1),
+                Side.live(ScenarioFile.open(file), () -> 0.04, 1)), Units.METRIC);
+    }
+
     /** The window goes away: the next one offers the layout, and takes it up or forgets it. */
     @Test
     void anUnsavedLayoutOutlivesTheWindow() throws Exception {
@@ -261,6 +375,7 @@ class SessionTest {
         assertEquals(Optional.empty(), session.question());
         assertTrue(session.message().startsWith("Not saved"), session.message());
         assertEquals(before, Files.readString(file));
+        assertFalse(Files.exists(folder.resolve(".terrace-120.toml.draft")), "what cannot be read again is no draft");
         session.key(Stroke.command('Z'), false);
         assertEquals(Optional.empty(), session.side().trouble());
     }
