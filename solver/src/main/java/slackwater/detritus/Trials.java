@@ -42,7 +42,7 @@ public final class Trials {
         int pinches = ON_EACH.size() * Clearance.HOLDS.size();
         int pinch = corals == 0 ? 0 : Math.max(LEAST_A_PINCH, Math.min(MOST_A_PINCH, ON_CORALS / corals / pinches));
         for (int coral = 0; coral < corals; coral++) {
-            stresses.add(Drag.over(ground.coral(coral), record));
+            stresses.add(Drag.over(coral, ground, record));
             for (String name : ON_EACH) {
                 Grain grain = Grains.named(name, scenario).orElseThrow();
                 for (double hold : Clearance.HOLDS) {

@@ -50,7 +50,7 @@ final class Walk {
         this.ground = terrain.ground();
         this.slopes = terrain.slopes();
         this.water = new Water(record);
-        this.drag = new Drag(record, water);
+        this.drag = new Drag(record, water, ground);
         this.grains = grains;
         this.cloud = cloud;
         this.dice = dice;
@@ -92,7 +92,7 @@ final class Walk {
     }
 
     private double coralShearPa(int n, int coral) {
-        return drag.pa(ground.coral(coral), cloud.x[n], cloud.y[n], cloud.z[n], share);
+        return drag.pa(coral, cloud.x[n], cloud.y[n], cloud.z[n], share);
     }
 
     private void swim(int n, double intervalS) {

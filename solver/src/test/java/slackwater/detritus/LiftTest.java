@@ -68,7 +68,7 @@ class LiftTest {
 
     /**
      * Common practice, no source: what lies on a level plate goes when strong water passes over it, and stays in still
-     * water. The stress on a coral is that of the law of the wall over 5 mm of roughness.
+     * water. The stress on a plate is that of the law of the wall over smooth ground.
      */
     @Test
     void aPlateIsClearedByStrongWaterAlone() {
