@@ -21,8 +21,8 @@ class DragTest {
 
     /**
      * Spalding 1961, with kappa 0.41 and B 5.2 (Pope 2000), which z0 = nu/(9 u*) writes as 5.36: kappa 0.16 = 0.07 in
-     * the logarithm. His bend towards the sublayer is 8 of y+ = 53 at 5 cm/s and less above, 0.16 in the logarithm. Both
-     * lower the stress, by 2/(kappa u+ + 1) of 0.23 with u+ = 15: 6.4 % at 5 cm/s.
+     * the logarithm. His bend towards the sublayer is 8 of y+ = 53 at 5 cm/s and less above, 0.16 in the logarithm.
+     * Both lower the stress, by 2/(kappa u+ + 1) of 0.23 with u+ = 15: 6.4 % at 5 cm/s.
      */
     @Test
     void overSmoothFleshTheStressIsThatOfASmoothWall() {
@@ -51,8 +51,8 @@ class DragTest {
 
     /**
      * Exact: a logarithmic profile of a stress gives that stress, and under an overhang 7.5 mm above the coral too,
-     * where the water is read lower. Read off a cell's centre the height is up to half a cell wrong, 1 part in 5, which is
-     * 0.2/ln(40) of the speed: 11 % of the stress.
+     * where the water is read lower. Read off a cell's centre the height is up to half a cell wrong, 1 part in 5, which
+     * is 0.2/ln(40) of the speed: 11 % of the stress.
      */
     @Test
     void aLogarithmicProfileGivesItsStressAtAnyHeight() {
