@@ -69,6 +69,23 @@ public final class Assessor {
                 PumpWords.of(scenario, corals, evidence.pumpFraction()));
     }
 
+    /**
+     * How far the speed at each coral is in doubt: half the width of its 95 % range, as a share of the speed. Without
+     * bound where the water was watched for too short a time or stands still.
+     *
+     * @param probes one series a coral, in the order of the scenario
+     */
+    public static List<Double> speedDoubts(Scenario scenario, FlowStatistics flow, List<ProbeSeries> probes,
+                                           Evidence evidence) {
+        Assessor assessor = new Assessor(scenario, flow, evidence);
+        return probes.stream().map(series -> assessor.speedDoubt(Reading.of(series), series)).toList();
+    }
+
+    private double speedDoubt(Reading reading, ProbeSeries series) {
+        return reading.meanMPerS() > 0 ? doubt(reading, series).totalMPerS() / reading.meanMPerS()
+                : Double.POSITIVE_INFINITY;
+    }
+
     private List<CoralReading> corals(List<ProbeSeries> probes, RunQuality quality) {
         if (probes.size() != scenario.corals().size()) {
             throw new IllegalArgumentException("found " + probes.size() + " probe series for "

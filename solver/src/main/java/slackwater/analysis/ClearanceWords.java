@@ -60,10 +60,20 @@ public final class ClearanceWords {
         if (clearance.outcome() == Outcome.CLEARS) {
             return likely;
         }
-        double worst = clearance.courses().get(clearance.courses().size() - 1).leftFraction();
-        return likely + ", " + (clear.isPresent() ? "but if it clings twice as hard "
-                + Figures.percent(worst) + " stays" : "but it may go if it clings half as hard") + " ("
-                + why(clearance) + ")";
+        Clearance.Course worst = clearance.courses().get(clearance.courses().size() - 1);
+        return likely + ", " + (clear.isPresent() ? "but if it clings " + harder(worst.hold()) + " as hard "
+                + Figures.percent(worst.leftFraction()) + " stays" : "but it may go if it clings "
+                + softer(clearance.courses().get(0).hold()) + " as hard") + " (" + why(clearance) + ")";
+    }
+
+    private static String harder(double hold) {
+        String times = Figures.decimal(hold, 1);
+        return times.equals("2.0") ? "twice" : times + " times";
+    }
+
+    private static String softer(double hold) {
+        String times = Figures.decimal(hold, 1);
+        return times.equals("0.5") ? "half" : Figures.decimal(hold, hold < 0.1 ? 2 : 1) + " times";
     }
 
     private static String why(Clearance clearance) {

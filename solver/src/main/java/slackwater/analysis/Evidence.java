@@ -21,4 +21,9 @@ public record Evidence(Optional<FlowStatistics> companion, String remark, double
     public Evidence(Optional<FlowStatistics> companion, String remark, double pumpFraction) {
         this(companion, remark, pumpFraction, Optional.empty());
     }
+
+    /** The same with what became of grains. */
+    public Evidence with(Optional<Litter> grains) {
+        return new Evidence(companion, remark, pumpFraction, grains);
+    }
 }

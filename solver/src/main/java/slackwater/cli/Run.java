@@ -2,6 +2,7 @@ package slackwater.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -105,10 +106,10 @@ final class Run implements Callable<Integer> {
             return diverged(diverged);
         }
         Averaged averaged = (Averaged) outcome;
-        Evidence evidence = new Evidence(companion.flow(), companion.remark(), pumpFraction,
-                litter(scenario, computation));
+        Evidence evidence = new Evidence(companion.flow(), companion.remark(), pumpFraction);
+        List<Double> doubts = Assessor.speedDoubts(scenario, averaged.statistics(), averaged.series(), evidence);
         Assessment assessment = Assessor.assess(scenario, averaged.statistics(), averaged.series(),
-                averaged.quality(), evidence);
+                averaged.quality(), evidence.with(litter(scenario, computation, doubts)));
         FlowResult result = new FlowResult(provenance, scenario, averaged.quality(), assessment,
                 setup.voxels().grid());
         Artwork artwork = artist.draw(result, averaged.statistics());
@@ -124,8 +125,8 @@ final class Run implements Callable<Integer> {
     }
 
     /** Sand, food and waste in the water that was recorded. */
-    private Optional<Litter> litter(Scenario scenario, Computation computation) {
-        return computation.record().map(record -> Trials.make(scenario, record,
+    private Optional<Litter> litter(Scenario scenario, Computation computation, List<Double> doubts) {
+        return computation.record().map(record -> Trials.make(scenario, record, doubts,
                 new Tracker.Chance(options.seed(), options.threads())));
     }
 

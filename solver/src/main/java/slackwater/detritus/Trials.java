@@ -1,6 +1,7 @@
 package slackwater.detritus;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -22,30 +23,45 @@ public final class Trials {
 
     private final Scenario scenario;
     private final FlowRecord record;
+    private final List<Double> speedDoubts;
     private final Ground ground;
     private final List<Release> releases = new ArrayList<>();
     private final List<Drag.Stress> stresses = new ArrayList<>();
 
-    private Trials(Scenario scenario, FlowRecord record) {
+    private Trials(Scenario scenario, FlowRecord record, List<Double> speedDoubts) {
+        if (speedDoubts.size() != scenario.corals().size()) {
+            throw new IllegalArgumentException("found " + speedDoubts.size() + " doubts of speed for "
+                    + scenario.corals().size() + " corals; there must be one each, in the same order");
+        }
         this.scenario = scenario;
         this.record = record;
+        this.speedDoubts = List.copyOf(speedDoubts);
         this.ground = new Ground(scenario, record.grid(), record.fluid());
     }
 
-    /** Makes all tries at once. */
+    /** Makes all tries at once, with the speeds taken at their word. */
     public static Litter make(Scenario scenario, FlowRecord record, Tracker.Chance chance) {
-        return new Trials(scenario, record).make(chance);
+        return make(scenario, record, Collections.nCopies(scenario.corals().size(), 0.0), chance);
+    }
+
+    /**
+     * Makes all tries at once.
+     *
+     * @param speedDoubts for each coral half the width of the 95 % range of its speed, as a share of it; 0 or more
+     */
+    public static Litter make(Scenario scenario, FlowRecord record, List<Double> speedDoubts, Tracker.Chance chance) {
+        return new Trials(scenario, record, speedDoubts).make(chance);
     }
 
     private Litter make(Tracker.Chance chance) {
         int corals = scenario.corals().size();
-        int pinches = ON_EACH.size() * Clearance.HOLDS.size();
+        int pinches = ON_EACH.size() * Clearance.TRIES;
         int pinch = corals == 0 ? 0 : Math.max(LEAST_A_PINCH, Math.min(MOST_A_PINCH, ON_CORALS / corals / pinches));
         for (int coral = 0; coral < corals; coral++) {
-            stresses.add(Drag.over(ground.coral(coral), record));
+            stresses.add(Drag.over(coral, ground, record));
             for (String name : ON_EACH) {
                 Grain grain = Grains.named(name, scenario).orElseThrow();
-                for (double hold : Clearance.HOLDS) {
+                for (double hold : Clearance.holds(speedDoubts.get(coral))) {
                     releases.add(new Release(grain, new From.OnCoral(coral), pinch, hold));
                 }
             }
@@ -57,7 +73,7 @@ public final class Trials {
                 new Schedule(Clearance.WATCHED_S, COUNT_S, SHOWN_S), chance);
         List<Clearance> clearances = new ArrayList<>();
         int first = corals * pinches;
-        for (int release = 0; release < first; release += Clearance.HOLDS.size()) {
+        for (int release = 0; release < first; release += Clearance.TRIES) {
             clearances.add(clearance(drift, release));
         }
         Fates fates = new Fates(drift, record.grid(), corals);
@@ -70,7 +86,7 @@ public final class Trials {
         Release release = drift.releases().get(first);
         int coral = ((From.OnCoral) release.from()).coral();
         Drag.Stress stress = stresses.get(coral);
-        List<Clearance.Course> courses = IntStream.range(first, first + Clearance.HOLDS.size())
+        List<Clearance.Course> courses = IntStream.range(first, first + Clearance.TRIES)
                 .mapToObj(n -> course(drift, n)).toList();
         return new Clearance(coral, stress.meanPa(), stress.gustPa(),
                 release.grain().liftPa(ground.footing(Place.CORAL, coral)), release.grain(), courses);

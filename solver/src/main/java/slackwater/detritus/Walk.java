@@ -17,8 +17,9 @@ final class Walk {
     private static final double REACH = 0.5;
     private static final double LONGEST_KICK = 0.25;
     private static final Place[] PLACES = Place.values();
-    private static final int MOST_STEPS = 400;
-    private static final int MOST_FACES = 24;
+    /** Far more than any water needs between two frames, and any step faces: beyond, the record is not sound. */
+    private static final int MOST_STEPS = 100_000;
+    private static final int MOST_FACES = 1000;
     private final FlowRecord record;
     private final Grid grid;
     private final Ground ground;
@@ -50,7 +51,7 @@ final class Walk {
         this.ground = terrain.ground();
         this.slopes = terrain.slopes();
         this.water = new Water(record);
-        this.drag = new Drag(record, water);
+        this.drag = new Drag(record, water, ground);
         this.grains = grains;
         this.cloud = cloud;
         this.dice = dice;
@@ -92,7 +93,7 @@ final class Walk {
     }
 
     private double coralShearPa(int n, int coral) {
-        return drag.pa(ground.coral(coral), cloud.x[n], cloud.y[n], cloud.z[n], share);
+        return drag.pa(coral, cloud.x[n], cloud.y[n], cloud.z[n], share);
     }
 
     private void swim(int n, double intervalS) {
@@ -101,6 +102,15 @@ final class Walk {
             share = 1 - left / intervalS;
             left -= stroke(n, left, intervalS);
         }
+        if (cloud.place[n] == Place.WATER.ordinal() && !(left <= 0)) {
+            throw lost(n, "after " + MOST_STEPS + " steps " + left + " s of " + intervalS + " s were left");
+        }
+    }
+
+    private IllegalStateException lost(int n, String found) {
+        return new IllegalStateException("grain " + n + " at " + cloud.x[n] + ", " + cloud.y[n] + ", " + cloud.z[n]
+                + " cells, frame " + frame + ": " + found + "; the recorded water must be finite and pass a cell in no"
+                + " less than " + 1.0 / MOST_STEPS + " of a frame; look for a run that ran away");
     }
 
     /** One step, with the water and then at random; returns how long it took. */
@@ -219,7 +229,10 @@ final class Walk {
         }
         stopped = false;
         slides = false;
-        for (int faces = 0; faces < MOST_FACES; faces++) {
+        for (int faces = 0; ; faces++) {
+            if (faces == MOST_FACES) {
+                throw lost(n, "a single step met " + MOST_FACES + " faces of cells");
+            }
             int axis = -1;
             double part = 1;
             for (int a = 0; a < 3; a++) {
@@ -261,22 +274,27 @@ final class Walk {
         cell[axis] -= step;
         way[axis] = -way[axis];
         if (slides && axis < 2) {
-            rest(n, Place.ROCK, -1);
+            slides = false;
+            int here = grid.index(cell[0], cell[1], cell[2]);
+            if (record.hasFloor(here)) {
+                land(n, here, true);
+            }
             return;
         }
         if (axis == 2 && step < 0 && sinks) {
-            land(n, grid.index(cell[0], cell[1], cell[2]));
+            land(n, grid.index(cell[0], cell[1], cell[2]), false);
         }
     }
 
-    private void land(int n, int floor) {
+    /** @param wedged whether it slid until something stood in its way, which holds it on steep rock too */
+    private void land(int n, int floor, boolean wedged) {
         int coral = ground.coralAt(floor, at[0], at[1], at[2]);
         Place place = coral >= 0 ? Place.CORAL : ground.under(floor);
         double shear = coral >= 0 ? coralShearPa(n, coral) : record.floorShearPa(frame, floor);
         if (shear > holdPa(n, place, coral)) {
             return;
         }
-        if (place == Place.ROCK && slopes.isSteep(floor)) {
+        if (place == Place.ROCK && slopes.isSteep(floor) && !wedged) {
             slides = true;
             way[0] = slopes.x(floor) * way[2];
             way[1] = slopes.y(floor) * way[2];

@@ -43,7 +43,7 @@ final class DetritusSection {
         return html.append("</tbody>\n</table>\n<p class=\"source\">Spread over the coral and watched for ")
                 .append(ClearanceWords.time(Clearance.WATCHED_S)).append("; gone means that 95 % has left it. In")
                 .append(" brackets: the same with grains that cling half as hard, and twice as hard, which is how well")
-                .append(" that is known, and as much as speeds 40 % off would do. The grains do not feel each other,")
+                .append(" that is known, and more where the speed is in doubt. The grains do not feel each other,")
                 .append(" so the amount does not matter; think of a pinch, or of the 50 mg/cm\u00b2 that corals were")
                 .append(" tested with (Stafford-Smith &amp; Ormond 1992). The verdict of a plate counts both, that of")
                 .append(" other corals food alone. What stays fails plating and small-polyp corals, which clean")

@@ -108,6 +108,9 @@ class AssessorTest {
         assertEquals(cells, plate.doubt().gridMPerS().orElseThrow(), 1e-6);
         assertEquals(0.1 - Math.hypot(cells, 0.01), plate.interval().lowMPerS(), 1e-6);
         assertEquals(0.1 + Math.hypot(cells, 0.01), plate.interval().highMPerS(), 1e-6);
+        double share = Assessor.speedDoubts(scenario(List.of(), List.of(LEFT), List.of(PLATE)), uniform(0.1f),
+                List.of(MadeUpTank.series("plate", 0.1, 0)), evidence).get(0);
+        assertEquals(Math.hypot(cells, 0.01) / 0.1, share, 1e-5, "what the clearing is tried with");
     }
 
     @Test

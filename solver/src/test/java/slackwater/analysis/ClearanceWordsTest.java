@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import slackwater.MadeUpTank;
 import slackwater.detritus.Clearance;
-import slackwater.detritus.Grain;
 import slackwater.detritus.Grains;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Coral;
@@ -56,6 +55,12 @@ class ClearanceWordsTest {
         assertEquals("; 30 % of the food on it is still there after 5 min, but it may go if it clings half as hard ("
                 + WHY + ")",
                 ClearanceWords.of(coral(CoralGroup.SOFT), List.of(food(QUICK, SLOW, NEVER))));
+        assertEquals("; food on it is gone in 9 s, but if it clings 3.4 times as hard 30 % stays (" + WHY + ")",
+                ClearanceWords.of(coral(CoralGroup.SOFT), List.of(of(Grains.FOOD, List.of(QUICK, QUICK,
+                        at(3.437, SLOW))))), "where the speed is in doubt too");
+        assertEquals("; 30 % of the food on it is still there after 5 min, but it may go if it clings 0.4 times as hard"
+                + " (" + WHY + ")", ClearanceWords.of(coral(CoralGroup.SOFT), List.of(of(Grains.FOOD,
+                        List.of(at(0.381, QUICK), SLOW, NEVER)))));
         assertEquals("9 s (9 s to 30 % stays)", ClearanceWords.range(food(QUICK, QUICK, SLOW)));
         assertEquals("30 % stays (30 % to 100 %)", ClearanceWords.range(food(SLOW, SLOW, NEVER)));
         assertEquals("stays", ClearanceWords.range(food(NEVER, NEVER, NEVER)));
@@ -76,7 +81,14 @@ class ClearanceWordsTest {
     }
 
     private static Clearance of(String name, Clearance.Course half, Clearance.Course once, Clearance.Course twice) {
-        Grain grain = Grains.named(name, TANK).orElseThrow();
-        return new Clearance(0, 0.1, 0.2, 0.3, grain, List.of(half, once, twice));
+        return of(name, List.of(at(0.5, half), once, at(2, twice)));
+    }
+
+    private static Clearance of(String name, List<Clearance.Course> courses) {
+        return new Clearance(0, 0.1, 0.2, 0.3, Grains.named(name, TANK).orElseThrow(), courses);
+    }
+
+    private static Clearance.Course at(double hold, Clearance.Course course) {
+        return new Clearance.Course(hold, course.halfS(), course.clearS(), course.leftFraction());
     }
 }

@@ -92,7 +92,8 @@ class EndToEndTest {
         String whole = Files.readString(SCENARIOS.resolve("terrace-120.toml"));
         String text = whole.substring(0, whole.indexOf("[[coral]]", whole.indexOf("[[coral]]") + 1));
         String plate = "plate on the terrace";
-        assertEquals(Optional.of("pass clears"), verdictOf(text, plate), "with the circulation pumps");
+        // on cells of 2 cm not all tries clear the sand, by the drag of a smooth wall; food they do
+        assertEquals(Optional.of("marginal clears"), verdictOf(text, plate), "with the circulation pumps");
         String still = text.replace("output_percent = 80", "output_percent = 0");
         assertEquals(Optional.of("fail stays"), verdictOf(still, plate), "with the return alone");
     }

@@ -43,26 +43,33 @@ class MixingTimeTest {
      * A box of 60 cm with one jet along it. Published for jet-stirred tanks with D = Z = H = 0.6 m, U = Q/A: Fossett
      * and Prosser 1949 (Proc. IMechE 160:224, abstract read) 8 D^2/sqrt(Q U) = 137 s; Okita and Oyama 1963 (from
      * memory) 5.5 H^0.5 D^1.5/(U d) = 84 s; Grenville and Tilton 1996 (ChERD 74:390, from memory) 3.00 Z^2/(U d) =
-     * 46 s. They are for round tanks and differ by a factor of three, which is normal; so a factor of the root of three
-     * beyond either end is allowed. Mixed means that the blocks have come within 5 % of their last readings, r.m.s.,
-     * chance taken off, as the probes of such experiments are read against their last readings.
+     * 46 s. Mixed means that the blocks have come within 5 % of their last readings, r.m.s., chance taken off, as the
+     * probes of such experiments are read against their last readings.
+     *
+     * <p>A known miss: 205 s were measured, half as long again as the slowest of them; docs/detritus.md says so. What
+     * is asserted is weaker. The three, all for round tanks, differ by a factor of three among themselves, so another
+     * vessel, a square one on coarse cells, may lie that far from their middle (geometric, 79 s): 26 to 238 s.
      */
     @Test
-    void aJetMixesABoxInThePublishedTime() {
+    void aJetMixesABoxWithinTheFactorThatPublishedTimesDifferBy() {
         double speed = FLOW_M3_PER_S / (Math.PI / 4 * OUTLET_M * OUTLET_M);
         double slow = 8 * EDGE_M * EDGE_M / Math.sqrt(FLOW_M3_PER_S * speed);
         double quick = 3 * EDGE_M * EDGE_M / (speed * OUTLET_M);
+        double middle = Math.sqrt(quick * slow);
+        double spread = slow / quick;
         List<double[]> looks = looks();
         double[] last = mean(looks.subList(looks.size() - LAST, looks.size()));
         double mixedS = EVERY_S * IntStream.range(0, looks.size())
                 .filter(n -> deviation(looks.get(n), last, 1.0 / LAST) < 0.05).findFirst().orElseThrow();
-        assertTrue(mixedS > quick / Math.sqrt(3) && mixedS < slow * Math.sqrt(3), "mixed after " + mixedS + " s");
-        // The well-mixed criterion in computed water, on cells wider than the jet: 9 % were measured, not the 5 % of
-        // MixedTest, since velocities read between cells are not quite free of divergence where a jet is so thin.
+        assertTrue(mixedS > middle / spread && mixedS < middle * spread, "mixed after " + mixedS + " s");
+        assertTrue(mixedS > slow, "no longer a miss: " + mixedS + " s; say so here and in docs/detritus.md");
+        // The well-mixed criterion in computed water, on cells wider than the jet, is a known miss too: 9 % were
+        // measured, where 5 % is asked of made flows, since velocities read between such cells diverge a little. There
+        // is nothing outside to hold 9 % against, so no bound is set; the criterion itself is tested in MixedTest.
         double[] even = new double[last.length];
         Arrays.fill(even, (double) GRAINS / last.length);
         double uneven = deviation(last, even, 0);
-        assertTrue(uneven < 0.12, "unevenness in the end: " + uneven);
+        assertTrue(uneven > 0.05, "no longer a miss: " + uneven + "; say so here and in docs/detritus.md");
     }
 
     /** Mean square of relative deviations, less what chance explains of two counts, one of them a mean; its root. */

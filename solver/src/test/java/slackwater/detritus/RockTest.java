@@ -53,6 +53,29 @@ class RockTest {
         });
     }
 
+    /**
+     * Law: what lies has something under it. The slopes are those of a ball in the middle, so what slides goes out and
+     * meets rock and glass at its side, also in cells that are open below.
+     */
+    @Test
+    void nothingLiesOnOpenWater() {
+        ForAll.seeds(5, random -> {
+            MadeFlow rubble = rubble(random);
+            Rock ball = new Rock("ball", new Ellipsoid(new Vec3(0.06, 0.055, 0), new Vec3(0.02, 0.02, 0.02)));
+            FlowRecord record = rubble.steady();
+            Scene after = MadeFlow.follow(rubble.tank(0, List.of(ball)), record,
+                    new Release(MadeFlow.grain(0.02, 0.05), new From.Everywhere(), 2000, 1), 10).scenes().get(0);
+            int onRock = 0;
+            for (int n = 0; n < after.grains(); n++) {
+                int cell = rubble.grid.indexAt(new Vec3(after.xM()[n], after.yM()[n], after.zM()[n]));
+                onRock += after.place(n) == Place.ROCK ? 1 : 0;
+                assertTrue(after.place(n) == Place.WATER || record.hasFloor(cell), "grain " + n + " hangs");
+                assertTrue(after.place(n) != Place.ROCK || cell >= 12 * 11, "grain " + n + " lies on the pane");
+            }
+            assertTrue(onRock > 0, "some lie on rock");
+        });
+    }
+
     private static MadeFlow rubble(Random random) {
         MadeFlow rubble = new MadeFlow(12, 11, 10, 0.01);
         for (int cell = 0; cell < rubble.fluid.length; cell++) {
