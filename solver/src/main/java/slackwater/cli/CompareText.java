@@ -34,6 +34,7 @@ final class CompareText {
         text.verdict(cellSizeM);
         text.outages();
         text.layouts();
+        text.say(PlacingText.NO_GRAINS, "its set-1.toml and so on");
         text.say("Prices and figures are those of the catalogue; speeds are estimates, good for comparing.");
         return List.copyOf(text.lines);
     }

@@ -20,6 +20,10 @@ import slackwater.search.Task;
 
 /** What a search for places came to, in a keeper's words. */
 final class PlacingText {
+    /** What neither place nor compare looks at, and what to do about it. */
+    static final String NO_GRAINS = "Whether food and sand leave a coral is not part of the search: run the best layout"
+            + " to see (slackwater run, with %s).";
+
     private final Task task;
     private final Placing placing;
     private final Fidelities fidelities;
@@ -77,6 +81,7 @@ final class PlacingText {
         best.sturdiness().ifPresent(this::sturdiness);
         Sloshing.warnings(scenario).forEach(this::say);
         others(best);
+        say(NO_GRAINS, "best.toml");
         say("Estimates, good for comparing. Change flow in steps and watch the animals.");
     }
 
