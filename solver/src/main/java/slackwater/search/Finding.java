@@ -13,8 +13,8 @@ import slackwater.analysis.SandBed;
  * @param strongShareFraction share of that water that is too fast for any coral, 0..1
  * @param stillM3 still water in the whole tank, expected
  * @param stillest where the largest stretch of still water is, in words; may be empty
- * @param sandFraction how near the strongest gust over the sand comes to moving it, by speed above the sand or by stress
- *     on it, whichever is worse; from 1 on it moves; 0 without sand
+ * @param sandFraction how near the strongest gust over the sand comes to moving it, by speed above it or by stress on
+ *     it, whichever is worse; from 1 on it moves; 0 without sand
  * @param settled whether the readings had stopped changing; never so in a short screening run
  */
 public record Finding(List<CoralFinding> corals, double stillShareFraction, double strongShareFraction,

@@ -44,7 +44,7 @@ class PlaceTest {
         Scenario best = ScenarioReader.read(out.resolve("best.toml"));
         assertEquals(ScenarioReader.read(NANO).corals(), best.corals());
         List<String> log = Files.readAllLines(out.resolve("trials.jsonl"));
-        String notLookedAt = "Whether food and sand leave a coral is not part of the search: run the best layout to see";
+        String notLookedAt = "Whether food and sand leave a coral is not part of the search";
         assertTrue(Files.readString(out.resolve("placing.txt")).contains(notLookedAt));
         assertTrue(whole.out().contains(notLookedAt), whole.out());
 
