@@ -18,6 +18,8 @@ import slackwater.search.Sturdiness;
 
 /** Which pumps to buy, in a keeper's words. */
 final class CompareText {
+    private static final String ROW = "%-34s %7s %8s %5s %5s %6s %6s %6s %8s %8s %7s %6s";
+
     private final List<Offer> offers;
     private final Scenario scenario;
     private final List<String> lines = new ArrayList<>();
@@ -63,15 +65,15 @@ final class CompareText {
 
     private void table() {
         int corals = scenario.corals().size();
-        say("%-34s %7s %8s %6s %6s %6s %6s %8s %8s %7s %6s", "Set of pumps", "price", "in range", "when", "still",
-                "sand", "watts", "kWh/year", "cost/yr", "down", "one");
-        say("%-34s %7s %8s %6s %6s %6s %6s %8s %8s %7s %6s", "", "", "of " + corals, "off", "%", "%", "", "", "",
-                "to %", "stops");
+        say(ROW, "Set of pumps", "price", "in range", "sure", "when", "still", "sand", "watts", "kWh/year", "cost/yr",
+                "down", "one");
+        say(ROW, "", "", "of " + corals, "", "off", "%", "%", "", "", "", "to %", "stops");
         for (Offer offer : offers) {
             Optional<Finding> found = offer.finding();
-            say("%-34s %7s %8s %6s %6s %6s %6s %8s %8s %7s %6s", cut(offer.set().label()),
+            say(ROW, cut(offer.set().label()),
                     offer.set().price().isEmpty() ? "?" : Figures.decimal(offer.set().price().getAsDouble(), 0),
                     found.isEmpty() ? "-" : String.valueOf(offer.inRange()),
+                    found.isEmpty() ? "-" : String.valueOf(offer.certain()),
                     found.isEmpty() ? "-" : String.valueOf(offer.kept()),
                     found.map(one -> Figures.decimal(one.stillShareFraction() * 100, 0)).orElse("-"),
                     found.map(one -> Figures.decimal(one.sandFraction() * 100, 0)).orElse("-"),
@@ -82,6 +84,7 @@ final class CompareText {
                     offer.spare().map(one -> Figures.decimal(Math.ceil(one.lowestFraction() * 100), 0)).orElse("-"),
                     offer.outages().isEmpty() ? "-" : "-" + worstOutage(offer));
         }
+        say("in range: by the mean as computed. sure: of those, how many pass for certain, doubt and all.");
         say("when off: corals still in range with pumps 20 %% weaker or aims 5 degrees off. still: of the water close"
                 + " to bed and rock.");
         say("sand: strongest gust against what moves it. !: louder than its quiet output. down to: outputs at which"
@@ -93,7 +96,7 @@ final class CompareText {
 
     private void verdict(double cellSizeM) {
         int corals = scenario.corals().size();
-        Optional<Offer> enough = Front.cheapestEnough(offers);
+        Optional<Offer> enough = Front.cheapestInRange(offers);
         if (enough.isEmpty()) {
             Optional<Offer> most = offers.stream().filter(offer -> offer.proposal().isPresent())
                     .max(Comparator.comparingInt(Offer::inRange).thenComparing(Comparator
@@ -104,15 +107,22 @@ final class CompareText {
             return;
         }
         Offer best = enough.get();
-        say("The cheapest that is enough: %s%s.", best.set().label(), best.set().price().isEmpty() ? ""
-                : String.format(Locale.ROOT, ", for %.0f", best.set().price().getAsDouble()));
-        offers.stream().filter(other -> other.isEnough() && other.kept() > best.kept())
+        say("The cheapest with every coral in range as computed: %s%s; %d of %d pass for certain.", best.set().label(),
+                price(best), best.certain(), corals);
+        if (!best.isCertain()) {
+            say(Front.cheapestCertain(offers).map(sure -> "The cheapest with every coral in range for certain: "
+                    + sure.set().label() + price(sure) + ".").orElse("No set has every coral in range for certain."));
+        }
+        offers.stream().filter(other -> other.isInRange() && other.kept() > best.kept())
                 .min(Comparator.comparingDouble(other -> other.set().price().orElse(Double.POSITIVE_INFINITY)))
-                .ifPresent(other -> say("More money buys more safety: %s%s keeps %d of %d when something is off, that"
-                        + " one %d.", other.set().label(), other.set().price().isEmpty() ? ""
-                                : String.format(Locale.ROOT, ", for %.0f,", other.set().price().getAsDouble()),
-                        other.kept(), corals, best.kept()));
+                .ifPresent(other -> say("More money buys more safety: %s%s, keeps %d of %d when something is off, that"
+                        + " one %d.", other.set().label(), price(other), other.kept(), corals, best.kept()));
         certainty(best, cellSizeM);
+    }
+
+    private static String price(Offer offer) {
+        return offer.set().price().isEmpty() ? ""
+                : String.format(Locale.ROOT, ", for %.0f", offer.set().price().getAsDouble());
     }
 
     private void certainty(Offer offer, double cellSizeM) {

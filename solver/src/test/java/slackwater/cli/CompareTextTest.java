@@ -60,7 +60,8 @@ class CompareTextTest {
     @Test
     void theCheaperOneMayBeEnough() {
         String text = text(offer("cheap", 50, 4, 4, List.of()), offer("dear", 200, 4, 4, List.of()));
-        assertTrue(text.contains("The cheapest that is enough: 2 x cheap, for 100."), text);
+        assertTrue(text.contains("The cheapest with every coral in range as computed: 2 x cheap, for 100; 4 of 4 pass"
+                + " for certain."), text);
         assertTrue(text.contains("How sure: sure. On cells of 1 cm, 4 of 4 corals pass for certain and 0 are"), text);
         assertFalse(text.contains("More money"), text);
         assertTrue(text.contains("'cheap 1' stops: loses c0, c1"), text);
@@ -76,6 +77,17 @@ class CompareTextTest {
         assertTrue(text.contains("How sure: not sure."), text);
     }
 
+    /** All means in range, and still nobody knows: the text must not call it enough. */
+    @Test
+    void inRangeAsComputedIsNotCalledEnough() {
+        String text = text(offer("cheap", 50, 4, 0, List.of()));
+        assertTrue(text.contains("in range as computed: 2 x cheap, for 100; 0 of 4 pass for certain."), text);
+        assertTrue(text.contains("No set has every coral in range for certain."), text);
+        assertFalse(text.contains("enough"), text);
+        String both = text(offer("cheap", 50, 4, 0, List.of()), offer("dear", 200, 4, 4, List.of()));
+        assertTrue(both.contains("The cheapest with every coral in range for certain: 2 x dear, for 400."), both);
+    }
+
     @Test
     void noneMayBeEnough() {
         String text = text(offer("cheap", 50, 2, 2, List.of()), offer("dear", 200, 3, 2, List.of()));
@@ -88,7 +100,7 @@ class CompareTextTest {
     void theTableHasTheFigures() {
         String row = text(offer("cheap", 50, 3, 2, List.of("c2"))).lines()
                 .filter(line -> line.startsWith("2 x cheap")).findFirst().orElseThrow();
-        assertEquals("2 x cheap 100 3 2 10 50 20 175 53 62 -2", row.replaceAll(" +", " "));
+        assertEquals("2 x cheap 100 3 2 2 10 50 20 175 53 62 -2", row.replaceAll(" +", " "));
         String cells = CompareText.csv(List.of(offer("cheap", 50, 3, 2, List.of("c2")))).get(1);
         assertEquals("\"2 x cheap\",100.00,4,3,2,2,10.0,50,20.0,yes,175,52.56,61,2", cells);
     }
