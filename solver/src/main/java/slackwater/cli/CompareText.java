@@ -47,8 +47,8 @@ final class CompareText {
         rows.add("set,price,corals,in_range,certain,kept_when_off,still_percent,sand_percent,watts,quiet,kwh_per_year,"
                 + "cost_per_year,lowest_output_percent,worst_outage_loses");
         for (Offer offer : offers) {
-            rows.add(String.format(Locale.ROOT, "\"%s\",%s,%s,%d,%d,%d,%s,%s,%s,%s,%s,%s,%s,%d",
-                    offer.set().label().replace("\"", "\"\""), number(offer.set().price()),
+            rows.add(String.format(Locale.ROOT, "%s,%s,%s,%d,%d,%d,%s,%s,%s,%s,%s,%s,%s,%d",
+                    Cell.quoted(offer.set().label()), number(offer.set().price()),
                     offer.finding().map(found -> String.valueOf(found.corals().size())).orElse(""), offer.inRange(),
                     offer.certain(), offer.kept(),
                     offer.finding().map(found -> Figures.decimal(found.stillShareFraction() * 100, 1)).orElse(""),

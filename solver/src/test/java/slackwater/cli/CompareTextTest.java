@@ -105,6 +105,20 @@ class CompareTextTest {
         assertEquals("\"2 x cheap\",100.00,4,3,2,2,10.0,50,20.0,yes,175,52.56,61,2", cells);
     }
 
+    /** A spreadsheet takes what begins so for a formula; a set of one pump begins with the name that a file gave it. */
+    @Test
+    void aNameIsNeverAFormula() {
+        for (String first : List.of("=", "+", "-", "@", "\t", "\r")) {
+            assertEquals("\"'" + first + "1+\"\"A\"\"\"", Cell.quoted(first + "1+\"A\""));
+        }
+        assertEquals("\"a=b\"", Cell.quoted("a=b"));
+        assertEquals("\"\"", Cell.quoted(""));
+        Offer two = offer("=SUM(A1)", 50, 3, 2, List.of());
+        Offer one = new Offer(new PumpSet(two.set().models().subList(0, 1)), two.proposal(), two.outages(),
+                two.energy(), two.quiet(), two.spare());
+        assertTrue(CompareText.csv(List.of(one)).get(1).startsWith("\"'=SUM(A1)\",50.00,"));
+    }
+
     /** 3 cm a year for 12 months is reached in 12 x 3/5.8 = 6.2 and 12 x 3/1.2 = 30 months by the published rates. */
     @Test
     void theMonthIsToldWithItsRange() {
