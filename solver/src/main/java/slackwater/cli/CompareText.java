@@ -47,7 +47,7 @@ final class CompareText {
         rows.add("set,price,corals,in_range,certain,kept_when_off,still_percent,sand_percent,watts,quiet,kwh_per_year,"
                 + "cost_per_year,lowest_output_percent,worst_outage_loses");
         for (Offer offer : offers) {
-            rows.add(String.format(Locale.ROOT, "%s,%s,%s,%d,%d,%d,%s,%s,%s,%s,%s,%s,%s,%d",
+            rows.add(String.format(Locale.ROOT, "%s,%s,%s,%d,%d,%d,%s,%s,%s,%s,%s,%s,%s,%s",
                     Cell.quoted(offer.set().label()), number(offer.set().price()),
                     offer.finding().map(found -> String.valueOf(found.corals().size())).orElse(""), offer.inRange(),
                     offer.certain(), offer.kept(),
@@ -58,7 +58,7 @@ final class CompareText {
                     offer.energy().map(energy -> Figures.decimal(energy.kWhPerYear(), 0)).orElse(""),
                     offer.energy().map(energy -> Figures.decimal(energy.costPerYear(), 2)).orElse(""),
                     offer.spare().map(spare -> Figures.decimal(spare.lowestFraction() * 100, 0)).orElse(""),
-                    worstOutage(offer)));
+                    worstOutage(offer).map(String::valueOf).orElse(offer.outages().isEmpty() ? "0" : "")));
         }
         return rows;
     }
@@ -82,14 +82,14 @@ final class CompareText {
                     offer.energy().map(one -> Figures.decimal(one.kWhPerYear(), 0)).orElse("?"),
                     offer.energy().map(one -> Figures.decimal(one.costPerYear(), 0)).orElse("?"),
                     offer.spare().map(one -> Figures.decimal(Math.ceil(one.lowestFraction() * 100), 0)).orElse("-"),
-                    offer.outages().isEmpty() ? "-" : "-" + worstOutage(offer));
+                    offer.outages().isEmpty() ? "-" : worstOutage(offer).map(lost -> "-" + lost).orElse("?"));
         }
         say("in range: by the mean as computed. sure: of those, how many pass for certain, doubt and all.");
         say("when off: corals still in range with pumps 20 %% weaker or aims 5 degrees off. still: of the water close"
                 + " to bed and rock.");
         say("sand: strongest gust against what moves it. !: louder than its quiet output. down to: outputs at which"
                 + " every coral in range stays so.");
-        say("one stops: corals lost when the worst one of the pumps stops. Dashes: no place"
+        say("one stops: corals lost when the worst one of the pumps stops, ? where that is unknown. Dashes: no place"
                 + " for that set keeps to the distances, or nothing could be computed.");
         say("");
     }
@@ -142,7 +142,8 @@ final class CompareText {
             List<Sturdiness.Check> losing = offer.outages().stream().filter(check -> !check.holds()).toList();
             if (!losing.isEmpty()) {
                 say("%s, when one stops:", offer.set().label());
-                losing.forEach(check -> say("  %s: loses %s", check.name(), String.join(", ", check.fallen())));
+                losing.forEach(check -> say("  %s: %s", check.name(), check.known()
+                        ? "loses " + String.join(", ", check.fallen()) : "unknown, since a run failed"));
             }
         }
         say("");
@@ -165,8 +166,11 @@ final class CompareText {
         say("");
     }
 
-    private static int worstOutage(Offer offer) {
-        return offer.outages().stream().mapToInt(check -> check.fallen().size()).max().orElse(0);
+    /** Corals lost when the worst one stops; empty without pumps, and where one of them could not be tried. */
+    private static Optional<Integer> worstOutage(Offer offer) {
+        return offer.outages().stream().allMatch(Sturdiness.Check::known)
+                ? offer.outages().stream().map(check -> check.fallen().size()).max(Comparator.naturalOrder())
+                : Optional.empty();
     }
 
     private static String number(OptionalDouble value) {

@@ -139,10 +139,11 @@ final class PlacingText {
     private void sturdiness(Sturdiness sturdiness) {
         say("Does it hold?");
         for (Sturdiness.Check check : sturdiness.checks()) {
-            say("  %s %s (%s): %s", check.holds() ? "\u2713" : "\u2717", check.name(), check.computed()
-                            ? "computed on cells of " + Figures.cell(fidelities.siftCellM())
+            say("  %s %s (%s): %s", !check.known() ? "?" : check.holds() ? "\u2713" : "\u2717", check.name(),
+                    check.computed() ? "computed on cells of " + Figures.cell(fidelities.siftCellM())
                             : "speeds in proportion",
-                    check.holds() ? "no coral lost" : "loses " + String.join(", ", check.fallen()));
+                    !check.known() ? "unknown, since a run failed; no coral counts as kept"
+                            : check.holds() ? "no coral lost" : "loses " + String.join(", ", check.fallen()));
         }
         say("");
     }

@@ -97,6 +97,17 @@ class CompareTextTest {
     }
 
     @Test
+    void whatCouldNotBeTriedIsUnknown() {
+        Offer tried = offer("cheap", 50, 3, 2, List.of());
+        Offer failed = new Offer(tried.set(), tried.proposal(), List.of(new Sturdiness.Check("'cheap 1' stops", true,
+                false, List.of("c0", "c1", "c2"))), tried.energy(), tried.quiet(), tried.spare());
+        String text = text(failed);
+        assertTrue(text.contains("'cheap 1' stops: unknown, since a run failed"), text);
+        assertTrue(text.lines().anyMatch(line -> line.startsWith("2 x cheap") && line.endsWith(" ?")), text);
+        assertTrue(CompareText.csv(List.of(failed)).get(1).endsWith(",61,"));
+    }
+
+    @Test
     void theTableHasTheFigures() {
         String row = text(offer("cheap", 50, 3, 2, List.of("c2"))).lines()
                 .filter(line -> line.startsWith("2 x cheap")).findFirst().orElseThrow();

@@ -86,6 +86,27 @@ class HoldTest {
         assertFalse(tried(tank(0), finding(0.2), shaky, new ArrayList<>()).holds());
     }
 
+    /** What an aim changes is a ratio to the layout itself: where that run failed, no other speed says a thing. */
+    @Test
+    void withoutTheLayoutItselfNothingIsKnown() throws Exception {
+        Function<Scenario, Outcome> shaky = scenario -> isNear(scenario, 0) ? new Outcome.Failed("ran away")
+                : new Outcome.Read(finding(0.2, 0.01));
+        Finding confirmed = finding(0.2, 0.01);
+        Sturdiness tried = tried(tank(0), confirmed, shaky, new ArrayList<>());
+        assertTrue(tried.checks().get(0).holds(), "speeds in proportion need no run");
+        for (Sturdiness.Check check : tried.checks().subList(1, 5)) {
+            assertFalse(check.known() || check.holds(), check.name());
+            assertEquals(List.of("c0"), check.fallen(), "only what was in range can be lost");
+        }
+        try (TrialLog log = TrialLog.open(folder.resolve("log"))) {
+            Sturdiness.Check stops = Sturdiness.outages(tank(0), confirmed, new Trials(Stage.HOLD, "test",
+                    scenario -> scenario.pumps().isEmpty() || scenario.pumps().get(0).outputFraction() == 0
+                            ? new Outcome.Read(finding(0.2, 0.01)) : new Outcome.Failed("ran away"), log,
+                    trial -> { })).get(0);
+            assertFalse(stops.known() || stops.holds());
+        }
+    }
+
     /** 10 cm/s may halve before it is below 5, and 25 may double; the pump at 60 % can give 1.67 times as much. */
     @Test
     void spareIsWhatTheTightestCoralAllows() {
