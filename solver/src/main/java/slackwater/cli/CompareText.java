@@ -88,7 +88,7 @@ final class CompareText {
         say("when off: corals still in range with pumps 20 %% weaker or aims 5 degrees off. still: of the water close"
                 + " to bed and rock.");
         say("sand: strongest gust against what moves it. !: louder than its quiet output. down to: outputs at which"
-                + " every coral in range stays so.");
+                + " every coral in range stays so and the pumps still run.");
         say("one stops: corals lost when the worst one of the pumps stops, ? where that is unknown. Dashes: no place"
                 + " for that set keeps to the distances, or nothing could be computed.");
         say("");

@@ -76,7 +76,8 @@ final class PlacingText {
         }
         power(best.confirmed().trial().pumps());
         Scenario scenario = task.scenario().with(best.confirmed().trial().pumps());
-        spare(Spare.of(scenario, finding));
+        Spare.of(scenario, task.pieces(), finding).ifPresentOrElse(this::spare,
+                () -> say("Spare: none, since no coral is in range."));
         say("");
         best.sturdiness().ifPresent(this::sturdiness);
         Sloshing.warnings(scenario).forEach(this::say);
@@ -131,9 +132,10 @@ final class PlacingText {
 
     private void spare(Spare spare) {
         say("Spare: every coral that is in range stays there with all outputs down to %.0f %% or up to %.0f %% of what"
-                + " is set%s.", Math.ceil(spare.lowestFraction() * 100), Math.floor(spare.highestFraction() * 100),
-                spare.exact() ? " (speeds in proportion)" : " (a rough guide: speeds taken in proportion, which a"
-                        + " return line or pulsing pumps do not quite allow)");
+                + " is set, as far as the pumps go%s.", Math.ceil(spare.lowestFraction() * 100),
+                Math.floor(spare.highestFraction() * 100), spare.exact() ? " (speeds in proportion)"
+                        : " (a rough guide: speeds taken in proportion, which a return line or pulsing pumps do not"
+                                + " quite allow)");
     }
 
     private void sturdiness(Sturdiness sturdiness) {
