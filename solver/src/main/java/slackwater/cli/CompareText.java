@@ -30,10 +30,12 @@ final class CompareText {
     }
 
     /** The whole text, a line an entry. */
-    static List<String> of(List<Offer> offers, Scenario scenario, double cellSizeM) {
+    static List<String> of(List<Offer> offers, Scenario scenario, Fidelities fidelities) {
         CompareText text = new CompareText(offers, scenario);
         text.table();
-        text.verdict(cellSizeM);
+        text.verdict(fidelities.cellSizeM());
+        text.say("%s", PlacingText.doubt(fidelities.pumpFraction()));
+        text.say("");
         text.outages();
         text.layouts();
         text.say(PlacingText.NO_GRAINS, "its set-1.toml and so on");

@@ -52,6 +52,10 @@ final class Comparison {
         return scenario;
     }
 
+    Fidelities fidelities() {
+        return fidelities;
+    }
+
     Task task(PumpSet set) {
         return new Task(scenario, set.pieces(), wishes, objective);
     }

@@ -66,6 +66,7 @@ final class PlacingText {
                 PumpWords.of(task.scenario().tank(), pump)));
         say("");
         corals(best);
+        say(doubt(fidelities.pumpFraction()));
         Finding finding = best.confirmed().finding();
         say("Still water close to bed and rock: %s of it%s.", Figures.percent(finding.stillShareFraction()),
                 finding.stillest().isEmpty() ? "" : "; the largest stretch lies " + finding.stillest());
@@ -111,6 +112,13 @@ final class PlacingText {
                     coral.verdict().symbol() + " " + coral.verdict().word()
                             + (coral.inRange() ? "" : ", out of range"));
         }
+    }
+
+    /** What the ranges hold of the pumps' own doubt. */
+    static String doubt(double pumpFraction) {
+        return pumpFraction == 0 ? "Ranges take the pumps at their word; --pump-uncertainty 20% widens them for pumps"
+                + " that may give less or more." : String.format(Locale.ROOT, "Ranges hold pumps that are all off by up"
+                        + " to %.0f %% together.", pumpFraction * 100);
     }
 
     private static String range(CoralFinding coral) {

@@ -54,7 +54,8 @@ class CompareTextTest {
     }
 
     private static String text(Offer... offers) {
-        return String.join("\n", CompareText.of(List.of(offers), MadeUpTank.scenario(), 0.01));
+        return String.join("\n", CompareText.of(List.of(offers), MadeUpTank.scenario(),
+                new Fidelities(0.03, 0.01, 40, 0.2, 1, 1)));
     }
 
     @Test
@@ -94,6 +95,13 @@ class CompareTextTest {
         assertTrue(text.contains("None of these is enough. The most that was found is 3 of 4 corals in range, with 2 x"
                 + " dear."), text);
         assertTrue(text.contains("How sure: fairly sure."), text);
+    }
+
+    @Test
+    void theDoubtOfThePumpsIsTold() {
+        assertTrue(text(offer("cheap", 50, 4, 4, List.of())).contains("Ranges hold pumps that are all off by up to 20 %"
+                + " together."));
+        assertTrue(PlacingText.doubt(0).startsWith("Ranges take the pumps at their word; --pump-uncertainty 20% "));
     }
 
     @Test
