@@ -36,8 +36,8 @@ public record SandBed(double heightM, double meanMPerS, double gustMPerS, double
         return new SandBed(heightM, meanMPerS, gustMPerS, thresholdMPerS, warnedShareFraction, shear, place, words);
     }
 
-    /** How near the strongest place comes to moving, by speed or by stress; from 1 on the sand moves. */
-    double fraction() {
+    /** How near the strongest place comes to moving, by speed or by stress, whichever is worse; at 1 the sand moves. */
+    public double fraction() {
         return Math.max(gustMPerS / thresholdMPerS, shear.fraction());
     }
 

@@ -26,7 +26,8 @@ import slackwater.search.PumpSet;
         description = "Compares sets of pumps, each in the best layout that an equal search finds for it.",
         footer = {"", "Stopped or killed, it goes on where it was when it is started again with the same --out.",
             "Writes compare.txt, compare.csv, pareto.svg, a best layout for each set, and trials.jsonl.",
-            "Exit codes: 0 one set is enough, 10 none is, 2 bad input, 3 nothing could be confirmed.",
+            "Exit codes: 0 one set has every coral in range as computed (the text says how many of them for certain),",
+            "10 none has, 2 bad input, 3 nothing could be confirmed.",
             "", "Examples:",
             "  slackwater compare my-tank.toml --pumps small-nozzle,mid-propeller --count 1..2 --estimate",
             "  slackwater compare my-tank.toml --pumps mid-propeller,wide-cross-flow --count 2 --mixed",
@@ -115,13 +116,13 @@ final class Compare implements Callable<Integer> {
                     part.number(), part.of(), folder.resolve(part.logName()));
             return ExitCode.DONE;
         }
-        List<String> text = CompareText.of(offers, comparison.scenario(), grid.cellSizeM());
+        List<String> text = CompareText.of(offers, comparison.scenario(), comparison.fidelities());
         out().println();
         text.forEach(out()::println);
         CompareFiles.write(folder, comparison.scenario(), offers, text);
         say("Written to %s: compare.txt, compare.csv, pareto.svg, set-1.toml and so on, trials.jsonl", folder);
         boolean none = offers.stream().allMatch(offer -> offer.proposal().isEmpty());
-        return none ? ExitCode.NOT_SETTLED : Front.cheapestEnough(offers).isPresent() ? ExitCode.DONE
+        return none ? ExitCode.NOT_SETTLED : Front.cheapestInRange(offers).isPresent() ? ExitCode.DONE
                 : ExitCode.VERDICT_FAIL;
     }
 

@@ -18,6 +18,8 @@ import slackwater.search.Sturdiness;
 
 /** Which pumps to buy, in a keeper's words. */
 final class CompareText {
+    private static final String ROW = "%-34s %7s %8s %5s %5s %6s %6s %6s %8s %8s %7s %6s";
+
     private final List<Offer> offers;
     private final Scenario scenario;
     private final List<String> lines = new ArrayList<>();
@@ -28,12 +30,15 @@ final class CompareText {
     }
 
     /** The whole text, a line an entry. */
-    static List<String> of(List<Offer> offers, Scenario scenario, double cellSizeM) {
+    static List<String> of(List<Offer> offers, Scenario scenario, Fidelities fidelities) {
         CompareText text = new CompareText(offers, scenario);
         text.table();
-        text.verdict(cellSizeM);
+        text.verdict(fidelities.cellSizeM());
+        text.say("%s", PlacingText.doubt(fidelities.pumpFraction()));
+        text.say("");
         text.outages();
         text.layouts();
+        text.say(PlacingText.NO_GRAINS, "its set-1.toml and so on");
         text.say("Prices and figures are those of the catalogue; speeds are estimates, good for comparing.");
         return List.copyOf(text.lines);
     }
@@ -44,8 +49,8 @@ final class CompareText {
         rows.add("set,price,corals,in_range,certain,kept_when_off,still_percent,sand_percent,watts,quiet,kwh_per_year,"
                 + "cost_per_year,lowest_output_percent,worst_outage_loses");
         for (Offer offer : offers) {
-            rows.add(String.format(Locale.ROOT, "\"%s\",%s,%s,%d,%d,%d,%s,%s,%s,%s,%s,%s,%s,%d",
-                    offer.set().label().replace("\"", "\"\""), number(offer.set().price()),
+            rows.add(String.format(Locale.ROOT, "%s,%s,%s,%d,%d,%d,%s,%s,%s,%s,%s,%s,%s,%s",
+                    Cell.quoted(offer.set().label()), number(offer.set().price()),
                     offer.finding().map(found -> String.valueOf(found.corals().size())).orElse(""), offer.inRange(),
                     offer.certain(), offer.kept(),
                     offer.finding().map(found -> Figures.decimal(found.stillShareFraction() * 100, 1)).orElse(""),
@@ -55,22 +60,22 @@ final class CompareText {
                     offer.energy().map(energy -> Figures.decimal(energy.kWhPerYear(), 0)).orElse(""),
                     offer.energy().map(energy -> Figures.decimal(energy.costPerYear(), 2)).orElse(""),
                     offer.spare().map(spare -> Figures.decimal(spare.lowestFraction() * 100, 0)).orElse(""),
-                    worstOutage(offer)));
+                    worstOutage(offer).map(String::valueOf).orElse(offer.outages().isEmpty() ? "0" : "")));
         }
         return rows;
     }
 
     private void table() {
         int corals = scenario.corals().size();
-        say("%-34s %7s %8s %6s %6s %6s %6s %8s %8s %7s %6s", "Set of pumps", "price", "in range", "when", "still",
-                "sand", "watts", "kWh/year", "cost/yr", "down", "one");
-        say("%-34s %7s %8s %6s %6s %6s %6s %8s %8s %7s %6s", "", "", "of " + corals, "off", "%", "%", "", "", "",
-                "to %", "stops");
+        say(ROW, "Set of pumps", "price", "in range", "sure", "when", "still", "sand", "watts", "kWh/year", "cost/yr",
+                "down", "one");
+        say(ROW, "", "", "of " + corals, "", "off", "%", "%", "", "", "", "to %", "stops");
         for (Offer offer : offers) {
             Optional<Finding> found = offer.finding();
-            say("%-34s %7s %8s %6s %6s %6s %6s %8s %8s %7s %6s", cut(offer.set().label()),
+            say(ROW, cut(offer.set().label()),
                     offer.set().price().isEmpty() ? "?" : Figures.decimal(offer.set().price().getAsDouble(), 0),
                     found.isEmpty() ? "-" : String.valueOf(offer.inRange()),
+                    found.isEmpty() ? "-" : String.valueOf(offer.certain()),
                     found.isEmpty() ? "-" : String.valueOf(offer.kept()),
                     found.map(one -> Figures.decimal(one.stillShareFraction() * 100, 0)).orElse("-"),
                     found.map(one -> Figures.decimal(one.sandFraction() * 100, 0)).orElse("-"),
@@ -79,20 +84,21 @@ final class CompareText {
                     offer.energy().map(one -> Figures.decimal(one.kWhPerYear(), 0)).orElse("?"),
                     offer.energy().map(one -> Figures.decimal(one.costPerYear(), 0)).orElse("?"),
                     offer.spare().map(one -> Figures.decimal(Math.ceil(one.lowestFraction() * 100), 0)).orElse("-"),
-                    offer.outages().isEmpty() ? "-" : "-" + worstOutage(offer));
+                    offer.outages().isEmpty() ? "-" : worstOutage(offer).map(lost -> "-" + lost).orElse("?"));
         }
+        say("in range: by the mean as computed. sure: of those, how many pass for certain, doubt and all.");
         say("when off: corals still in range with pumps 20 %% weaker or aims 5 degrees off. still: of the water close"
                 + " to bed and rock.");
         say("sand: strongest gust against what moves it. !: louder than its quiet output. down to: outputs at which"
-                + " every coral in range stays so.");
-        say("one stops: corals lost when the worst one of the pumps stops. Dashes: no place"
+                + " every coral in range stays so and the pumps still run.");
+        say("one stops: corals lost when the worst one of the pumps stops, ? where that is unknown. Dashes: no place"
                 + " for that set keeps to the distances, or nothing could be computed.");
         say("");
     }
 
     private void verdict(double cellSizeM) {
         int corals = scenario.corals().size();
-        Optional<Offer> enough = Front.cheapestEnough(offers);
+        Optional<Offer> enough = Front.cheapestInRange(offers);
         if (enough.isEmpty()) {
             Optional<Offer> most = offers.stream().filter(offer -> offer.proposal().isPresent())
                     .max(Comparator.comparingInt(Offer::inRange).thenComparing(Comparator
@@ -103,15 +109,22 @@ final class CompareText {
             return;
         }
         Offer best = enough.get();
-        say("The cheapest that is enough: %s%s.", best.set().label(), best.set().price().isEmpty() ? ""
-                : String.format(Locale.ROOT, ", for %.0f", best.set().price().getAsDouble()));
-        offers.stream().filter(other -> other.isEnough() && other.kept() > best.kept())
+        say("The cheapest with every coral in range as computed: %s%s; %d of %d pass for certain.", best.set().label(),
+                price(best), best.certain(), corals);
+        if (!best.isCertain()) {
+            say(Front.cheapestCertain(offers).map(sure -> "The cheapest with every coral in range for certain: "
+                    + sure.set().label() + price(sure) + ".").orElse("No set has every coral in range for certain."));
+        }
+        offers.stream().filter(other -> other.isInRange() && other.kept() > best.kept())
                 .min(Comparator.comparingDouble(other -> other.set().price().orElse(Double.POSITIVE_INFINITY)))
-                .ifPresent(other -> say("More money buys more safety: %s%s keeps %d of %d when something is off, that"
-                        + " one %d.", other.set().label(), other.set().price().isEmpty() ? ""
-                                : String.format(Locale.ROOT, ", for %.0f,", other.set().price().getAsDouble()),
-                        other.kept(), corals, best.kept()));
+                .ifPresent(other -> say("More money buys more safety: %s%s, keeps %d of %d when something is off, that"
+                        + " one %d.", other.set().label(), price(other), other.kept(), corals, best.kept()));
         certainty(best, cellSizeM);
+    }
+
+    private static String price(Offer offer) {
+        return offer.set().price().isEmpty() ? ""
+                : String.format(Locale.ROOT, ", for %.0f", offer.set().price().getAsDouble());
     }
 
     private void certainty(Offer offer, double cellSizeM) {
@@ -131,7 +144,8 @@ final class CompareText {
             List<Sturdiness.Check> losing = offer.outages().stream().filter(check -> !check.holds()).toList();
             if (!losing.isEmpty()) {
                 say("%s, when one stops:", offer.set().label());
-                losing.forEach(check -> say("  %s: loses %s", check.name(), String.join(", ", check.fallen())));
+                losing.forEach(check -> say("  %s: %s", check.name(), check.known()
+                        ? "loses " + String.join(", ", check.fallen()) : "unknown, since a run failed"));
             }
         }
         say("");
@@ -154,8 +168,11 @@ final class CompareText {
         say("");
     }
 
-    private static int worstOutage(Offer offer) {
-        return offer.outages().stream().mapToInt(check -> check.fallen().size()).max().orElse(0);
+    /** Corals lost when the worst one stops; empty without pumps, and where one of them could not be tried. */
+    private static Optional<Integer> worstOutage(Offer offer) {
+        return offer.outages().stream().allMatch(Sturdiness.Check::known)
+                ? offer.outages().stream().map(check -> check.fallen().size()).max(Comparator.naturalOrder())
+                : Optional.empty();
     }
 
     private static String number(OptionalDouble value) {

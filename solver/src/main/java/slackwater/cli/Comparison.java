@@ -52,6 +52,10 @@ final class Comparison {
         return scenario;
     }
 
+    Fidelities fidelities() {
+        return fidelities;
+    }
+
     Task task(PumpSet set) {
         return new Task(scenario, set.pieces(), wishes, objective);
     }
@@ -122,6 +126,6 @@ final class Comparison {
         return new Offer(set, placing.best(), Sturdiness.outages(layout, best.confirmed().finding(),
                 stages.runs().hold()),
                 watts.isEmpty() ? Optional.empty() : Optional.of(Energy.of(watts.getAsDouble(), wishes)),
-                Energy.isQuiet(task.pieces(), pumps), Optional.of(Spare.of(layout, best.confirmed().finding())));
+                Energy.isQuiet(task.pieces(), pumps), Spare.of(layout, task.pieces(), best.confirmed().finding()));
     }
 }

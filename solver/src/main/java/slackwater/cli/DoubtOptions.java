@@ -7,7 +7,6 @@ final class DoubtOptions {
     static final double USUAL_RATIO = 2;
     private static final double LEAST_RATIO = 1.25;
     private static final double MOST_RATIO = 3;
-    private static final double MOST_PERCENT = 60;
 
     @Option(names = "--one-grid",
             description = "Leave out the companion on larger cells: a little quicker, but the ranges then hold chance"
@@ -39,20 +38,6 @@ final class DoubtOptions {
 
     /** @throws BadInput if it is no number or out of bounds */
     double pumpFraction() {
-        double percent = percent(pumps.strip());
-        if (!(percent >= 0 && percent <= MOST_PERCENT)) {
-            throw new BadInput("--pump-uncertainty: found '" + pumps + "', must be 0 to 60, such as 20%");
-        }
-        if (percent > 0 && percent < 1) {
-            throw new BadInput("--pump-uncertainty: found '" + pumps + "', must be 0 or 1 to 60: write a fifth"
-                    + " as 20%");
-        }
-        return percent / 100;
-    }
-
-    /** The number, or no number where there is none. */
-    private static double percent(String text) {
-        String digits = text.endsWith("%") ? text.substring(0, text.length() - 1).strip() : text;
-        return digits.matches("[0-9]+(\\.[0-9]*)?|\\.[0-9]+") ? Double.parseDouble(digits) : Double.NaN;
+        return PumpDoubt.fraction(pumps);
     }
 }

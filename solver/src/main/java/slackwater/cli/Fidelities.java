@@ -11,9 +11,10 @@ package slackwater.cli;
  * @param threads to compute on
  */
 record Fidelities(double screenCellM, double cellSizeM, double turns, double pumpFraction, long seed, int threads) {
-    static Fidelities of(SearchOptions search, GridOptions grid, double pumpFraction) {
-        return new Fidelities(search.screenCellM(), grid.cellSizeM(), search.turns().most(), pumpFraction,
-                grid.seed(), grid.threads());
+    /** @param knownFraction how far off the pumps themselves say they may be; an option goes before it */
+    static Fidelities of(SearchOptions search, GridOptions grid, double knownFraction) {
+        return new Fidelities(search.screenCellM(), grid.cellSizeM(), search.turns().most(),
+                search.pumpFraction(knownFraction), grid.seed(), grid.threads());
     }
 
     /** Edge of a cell for the second look and for what holds: half-way between the others in ratio, in whole mm. */

@@ -25,10 +25,10 @@ record Fidelity(double cellSizeM, double turns, boolean companion, double factor
         return new Fidelity(cellSizeM, turns, true, 1, pumpFraction, seed);
     }
 
-    /** All of it, for the key of a trial, with the program's version. */
+    /** All of it, for the key of a trial, with the program's version and build: no log answers for other code. */
     String words() {
-        return String.format(Locale.ROOT, "version %s, cells of %s m, at most %s turns, %s companion, speeds times %s,"
-                + " pumps off by %s, seed %d", Version.number(), cellSizeM, turns, companion ? "with" : "no", factor,
-                pumpFraction, seed);
+        return String.format(Locale.ROOT, "version %s, build %s, cells of %s m, at most %s turns, %s companion, speeds"
+                + " times %s, pumps off by %s, seed %d", Version.number(), Build.digest(), cellSizeM, turns,
+                companion ? "with" : "no", factor, pumpFraction, seed);
     }
 }

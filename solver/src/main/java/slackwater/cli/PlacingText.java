@@ -20,6 +20,10 @@ import slackwater.search.Task;
 
 /** What a search for places came to, in a keeper's words. */
 final class PlacingText {
+    /** What neither place nor compare looks at, and what to do about it. */
+    static final String NO_GRAINS = "Whether food and sand leave a coral is not part of the search: run the best layout"
+            + " to see (slackwater run, with %s).";
+
     private final Task task;
     private final Placing placing;
     private final Fidelities fidelities;
@@ -62,6 +66,7 @@ final class PlacingText {
                 PumpWords.of(task.scenario().tank(), pump)));
         say("");
         corals(best);
+        say(doubt(fidelities.pumpFraction()));
         Finding finding = best.confirmed().finding();
         say("Still water close to bed and rock: %s of it%s.", Figures.percent(finding.stillShareFraction()),
                 finding.stillest().isEmpty() ? "" : "; the largest stretch lies " + finding.stillest());
@@ -72,11 +77,13 @@ final class PlacingText {
         }
         power(best.confirmed().trial().pumps());
         Scenario scenario = task.scenario().with(best.confirmed().trial().pumps());
-        spare(Spare.of(scenario, finding));
+        Spare.of(scenario, task.pieces(), finding).ifPresentOrElse(this::spare,
+                () -> say("Spare: none, since no coral is in range."));
         say("");
         best.sturdiness().ifPresent(this::sturdiness);
         Sloshing.warnings(scenario).forEach(this::say);
         others(best);
+        say(NO_GRAINS, "best.toml");
         say("Estimates, good for comparing. Change flow in steps and watch the animals.");
     }
 
@@ -107,6 +114,13 @@ final class PlacingText {
         }
     }
 
+    /** What the ranges hold of the pumps' own doubt. */
+    static String doubt(double pumpFraction) {
+        return pumpFraction == 0 ? "Ranges take the pumps at their word; --pump-uncertainty 20% widens them for pumps"
+                + " that may give less or more." : String.format(Locale.ROOT, "Ranges hold pumps that are all off by up"
+                        + " to %.0f %% together.", pumpFraction * 100);
+    }
+
     private static String range(CoralFinding coral) {
         return coral.highMPerS() >= 99 ? "unknown"
                 : Figures.cmPerS(coral.lowMPerS()) + " to " + Figures.cmPerS(coral.highMPerS());
@@ -126,18 +140,20 @@ final class PlacingText {
 
     private void spare(Spare spare) {
         say("Spare: every coral that is in range stays there with all outputs down to %.0f %% or up to %.0f %% of what"
-                + " is set%s.", Math.ceil(spare.lowestFraction() * 100), Math.floor(spare.highestFraction() * 100),
-                spare.exact() ? " (speeds in proportion)" : " (a rough guide: speeds taken in proportion, which a"
-                        + " return line or pulsing pumps do not quite allow)");
+                + " is set, as far as the pumps go%s.", Math.ceil(spare.lowestFraction() * 100),
+                Math.floor(spare.highestFraction() * 100), spare.exact() ? " (speeds in proportion)"
+                        : " (a rough guide: speeds taken in proportion, which a return line or pulsing pumps do not"
+                                + " quite allow)");
     }
 
     private void sturdiness(Sturdiness sturdiness) {
         say("Does it hold?");
         for (Sturdiness.Check check : sturdiness.checks()) {
-            say("  %s %s (%s): %s", check.holds() ? "\u2713" : "\u2717", check.name(), check.computed()
-                            ? "computed on cells of " + Figures.cell(fidelities.siftCellM())
+            say("  %s %s (%s): %s", !check.known() ? "?" : check.holds() ? "\u2713" : "\u2717", check.name(),
+                    check.computed() ? "computed on cells of " + Figures.cell(fidelities.siftCellM())
                             : "speeds in proportion",
-                    check.holds() ? "no coral lost" : "loses " + String.join(", ", check.fallen()));
+                    !check.known() ? "unknown, since a run failed; no coral counts as kept"
+                            : check.holds() ? "no coral lost" : "loses " + String.join(", ", check.fallen()));
         }
         say("");
     }

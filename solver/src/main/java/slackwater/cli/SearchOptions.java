@@ -38,6 +38,12 @@ final class SearchOptions {
             description = "Folder with the files of pumps (default: pumps, beside the scenario).")
     private Path catalogue;
 
+    @Option(names = "--pump-uncertainty", paramLabel = "PERCENT",
+            description = "How far all pumps and the return may be off together, such as 20%% (0 to 60; default: what"
+                    + " the catalogue says of the least known of its pumps, and 0 for the scenario's own, which are"
+                    + " taken at their word).")
+    private String pumpUncertainty;
+
     @Option(names = "--budget", paramLabel = "N", defaultValue = "60",
             description = "Trials on large cells (default ${DEFAULT-VALUE}); in compare, for each set of pumps.")
     private int budget;
@@ -103,6 +109,16 @@ final class SearchOptions {
         }
         return new Objective(order, new Objective.Weights(weights.get(0), weights.get(1), weights.get(2),
                 weights.get(3), weights.get(4)));
+    }
+
+    /**
+     * How far all pumps may be off together, as a share.
+     *
+     * @param known what the pumps themselves say, taken where no option was given
+     * @throws BadInput if it is no number or out of bounds
+     */
+    double pumpFraction(double known) {
+        return pumpUncertainty == null ? known : PumpDoubt.fraction(pumpUncertainty);
     }
 
     TurnsOption turns() {

@@ -46,20 +46,14 @@ final class WhatIfText {
                 String speeds = one.finding().map(found -> String.format(Locale.ROOT, "%.2f,%.2f,%s",
                         found.meanMPerS() * 100, found.lowMPerS() * 100, found.highMPerS() >= UNKNOWN_M_PER_S ? ""
                                 : String.format(Locale.ROOT, "%.2f", found.highMPerS() * 100))).orElse(",,");
-                rows.add(String.format(Locale.ROOT, "%s,%s,%s,%s,%.2f,%.2f,%s,%s", quoted(coral.coral()),
-                        quoted(one.mishap()), one.months().isPresent() ? one.months().getAsInt() : "", speeds,
+                rows.add(String.format(Locale.ROOT, "%s,%s,%s,%s,%.2f,%.2f,%s,%s", Cell.quoted(coral.coral()),
+                        Cell.quoted(one.mishap()), one.months().isPresent() ? one.months().getAsInt() : "", speeds,
                         coral.wantedLowMPerS() * 100, coral.wantedHighMPerS() * 100,
                         one.finding().isEmpty() && !one.isOut() ? "unknown" : one.isOut() ? "no" : "yes",
-                        quoted(one.remark())));
+                        Cell.quoted(one.remark())));
             }
         }
         return rows;
-    }
-
-    private static String quoted(String text) {
-        String safe = text.startsWith("=") || text.startsWith("+") || text.startsWith("-") || text.startsWith("@")
-                ? "'" + text : text;
-        return "\"" + safe.replace("\"", "\"\"") + "\"";
     }
 
     private void coral(Endurance coral, Growth growth) {

@@ -13,7 +13,8 @@ import slackwater.analysis.SandBed;
  * @param strongShareFraction share of that water that is too fast for any coral, 0..1
  * @param stillM3 still water in the whole tank, expected
  * @param stillest where the largest stretch of still water is, in words; may be empty
- * @param sandFraction strongest gust over the sand against the speed that moves it; 0 without sand
+ * @param sandFraction how near the strongest gust over the sand comes to moving it, by speed above it or by stress on
+ *     it, whichever is worse; from 1 on it moves; 0 without sand
  * @param settled whether the readings had stopped changing; never so in a short screening run
  */
 public record Finding(List<CoralFinding> corals, double stillShareFraction, double strongShareFraction,
@@ -23,11 +24,7 @@ public record Finding(List<CoralFinding> corals, double stillShareFraction, doub
         return new Finding(assessment.corals().stream().map(CoralFinding::of).toList(), close.stillM3() / water,
                 close.strongM3() / water, assessment.stillWater().expectedM3(),
                 assessment.stillWater().regions().isEmpty() ? "" : assessment.stillWater().regions().get(0).place(),
-                assessment.sandBed().map(Finding::sand).orElse(0.0), settled);
-    }
-
-    private static double sand(SandBed bed) {
-        return bed.gustMPerS() / bed.thresholdMPerS();
+                assessment.sandBed().map(SandBed::fraction).orElse(0.0), settled);
     }
 
     /** How many corals have a mean speed outside of what they want. */

@@ -3,6 +3,7 @@ package slackwater.search;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Which offers are worth looking at: those that no other beats in price and corals alike. */
 public final class Front {
@@ -16,9 +17,21 @@ public final class Front {
                 .sorted(Comparator.comparingDouble(Front::price)).toList();
     }
 
-    /** The cheapest offer that brings every coral into range, of equal prices the one that keeps more; may be none. */
-    public static Optional<Offer> cheapestEnough(List<Offer> offers) {
-        return offers.stream().filter(Offer::isEnough).min(Comparator.comparingDouble(Front::price)
+    /**
+     * The cheapest offer with every coral in range as computed, of equal prices the one that keeps more; may be none.
+     * How many of them are in range for certain it does not ask.
+     */
+    public static Optional<Offer> cheapestInRange(List<Offer> offers) {
+        return cheapest(offers.stream().filter(Offer::isInRange));
+    }
+
+    /** The cheapest offer whose corals all pass for certain; may be none. */
+    public static Optional<Offer> cheapestCertain(List<Offer> offers) {
+        return cheapest(offers.stream().filter(Offer::isCertain));
+    }
+
+    private static Optional<Offer> cheapest(Stream<Offer> offers) {
+        return offers.min(Comparator.comparingDouble(Front::price)
                 .thenComparing(Comparator.comparingInt(Offer::kept).reversed()));
     }
 

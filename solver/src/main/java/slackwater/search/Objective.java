@@ -8,6 +8,9 @@ import slackwater.scenario.Pump;
  * the corals are from where a fifth more or less does no harm, still water close to bed and rock, water too fast for
  * any coral and moving sand, watts.
  *
+ * <p>Alike means in the same step of 2 %, counted from 0 and up to 198 %: so 2.1 and 3.9 % are alike, and 3.9 and 4.1 %
+ * are not. That makes an order that never goes round in circles, which "within 2 % of each other" would.
+ *
  * @param order whether a later aim counts only between layouts that are alike in all earlier ones, or each by weight
  * @param weights of the aims where each counts by weight
  */
@@ -25,7 +28,7 @@ public record Objective(Order order, Weights weights) {
     static final double FAILED = 1e15;
     private static final double REFUSED = 1e13;
     private static final double STEPS = 100;
-    /** Differences below this are what the large cells make up; an estimate, no source. */
+    /** Height of a step: about what the large cells make up; an estimate, no source. */
     private static final double ALIKE = 0.02;
     private static final double SAND_WARN_FRACTION = 0.8;
 

@@ -32,9 +32,14 @@ public record Offer(PumpSet set, Optional<Proposal> proposal, List<Sturdiness.Ch
                 .filter(coral -> coral.verdict() == Verdict.PASS).count()).orElse(0);
     }
 
-    /** Whether every coral is in range. */
-    public boolean isEnough() {
+    /** Whether every coral is in range as computed: every mean, however wide its doubt. */
+    public boolean isInRange() {
         return finding().map(found -> found.out() == 0).orElse(false);
+    }
+
+    /** Whether every coral passes for certain. */
+    public boolean isCertain() {
+        return finding().map(found -> certain() == found.corals().size()).orElse(false);
     }
 
     public Optional<Finding> finding() {

@@ -2,7 +2,6 @@ package slackwater.search;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import slackwater.scenario.Pattern;
 import slackwater.scenario.Pump;
 import slackwater.scenario.Scenario;
@@ -23,11 +22,17 @@ public record Sturdiness(List<Check> checks) {
      *
      * @param name in words
      * @param computed true where the water was computed anew, false where every speed was scaled
-     * @param fallen corals that were in range and would not be any more
+     * @param known whether there are readings to compare; not where a run failed, of the layout itself or of this way
+     * @param fallen corals that were in range and would not be any more; where nothing is known, all that were in range
      */
-    public record Check(String name, boolean computed, List<String> fallen) {
+    public record Check(String name, boolean computed, boolean known, List<String> fallen) {
+        /** One of which the outcome is known. */
+        public Check(String name, boolean computed, List<String> fallen) {
+            this(name, computed, true, fallen);
+        }
+
         public boolean holds() {
-            return fallen.isEmpty();
+            return known && fallen.isEmpty();
         }
     }
 
@@ -53,15 +58,15 @@ public record Sturdiness(List<Check> checks) {
             checks.add(new Check("pumps 20 % weaker", false, fallen(confirmed, 1 - WEAKER_FRACTION)));
         } else {
             Scenario weaker = scenario.with(Pumps.times(scenario.pumps(), 1 - WEAKER_FRACTION));
-            checks.add(new Check("pumps 20 % weaker", true, fallen(confirmed, asIs, runs.of(weaker).outcome())));
+            checks.add(check("pumps 20 % weaker", confirmed, asIs, runs.of(weaker).outcome()));
         }
         String[] ways = {"left", "right", "up", "down"};
         double[][] turns = {{OFF_RAD, 0}, {-OFF_RAD, 0}, {0, OFF_RAD}, {0, -OFF_RAD}};
         for (int n = 0; n < ways.length; n++) {
             double[] turn = turns[n];
             List<Pump> turned = scenario.pumps().stream().map(pump -> Pumps.turned(pump, turn[0], turn[1])).toList();
-            checks.add(new Check("aims 5 degrees further " + ways[n], true,
-                    fallen(confirmed, asIs, runs.of(scenario.with(turned)).outcome())));
+            checks.add(check("aims 5 degrees further " + ways[n], confirmed, asIs,
+                    runs.of(scenario.with(turned)).outcome()));
         }
         return new Sturdiness(List.copyOf(checks));
     }
@@ -76,8 +81,8 @@ public record Sturdiness(List<Check> checks) {
         Outcome asIs = runs.of(scenario).outcome();
         List<Check> checks = new ArrayList<>();
         for (Pump pump : scenario.pumps()) {
-            checks.add(new Check("'" + pump.name() + "' stops", true,
-                    fallen(confirmed, asIs, runs.of(Mishap.stopped(scenario, pump)).outcome())));
+            checks.add(check("'" + pump.name() + "' stops", confirmed, asIs,
+                    runs.of(Mishap.stopped(scenario, pump)).outcome()));
         }
         return List.copyOf(checks);
     }
@@ -98,23 +103,26 @@ public record Sturdiness(List<Check> checks) {
                 .filter(coral -> !coral.isInRange(coral.meanMPerS() * factor)).map(CoralFinding::name).toList();
     }
 
-    private static List<String> fallen(Finding confirmed, Outcome asIs, Outcome off) {
+    /** What is off against the layout itself, on the same cells: without both there is no ratio. */
+    private static Check check(String name, Finding confirmed, Outcome asIs, Outcome off) {
+        if (asIs instanceof Outcome.Read before && off instanceof Outcome.Read then) {
+            return new Check(name, true, fallen(confirmed, before.finding(), then.finding()));
+        }
+        return new Check(name, true, false, confirmed.corals().stream().filter(CoralFinding::inRange)
+                .map(CoralFinding::name).toList());
+    }
+
+    private static List<String> fallen(Finding confirmed, Finding asIs, Finding off) {
         List<String> fallen = new ArrayList<>();
         for (int n = 0; n < confirmed.corals().size(); n++) {
             CoralFinding coral = confirmed.corals().get(n);
-            Optional<Double> then = mean(off, n);
-            double before = mean(asIs, n).orElse(0.0);
-            boolean good = then.isPresent() && coral.isInRange(before < NO_SPEED_M_PER_S ? then.get()
-                    : coral.meanMPerS() * then.get() / before);
+            double before = asIs.corals().get(n).meanMPerS();
+            double then = off.corals().get(n).meanMPerS();
+            boolean good = coral.isInRange(before < NO_SPEED_M_PER_S ? then : coral.meanMPerS() * then / before);
             if (coral.inRange() && !good) {
                 fallen.add(coral.name());
             }
         }
         return List.copyOf(fallen);
-    }
-
-    private static Optional<Double> mean(Outcome outcome, int coral) {
-        return outcome instanceof Outcome.Read read ? Optional.of(read.finding().corals().get(coral).meanMPerS())
-                : Optional.empty();
     }
 }

@@ -1,5 +1,6 @@
 package slackwater.search;
 
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -7,13 +8,17 @@ import java.util.HexFormat;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import slackwater.geometry.Mesh;
+import slackwater.geometry.Solid;
+import slackwater.geometry.Union;
 import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioWriter;
 
 /** Runs trials of one stage, each once: what the log knows is read from there. */
 public final class Trials {
     private static final int KEY_DIGITS = 24;
+    /** Three corners of three coordinates each. */
+    private static final int CORNER_NUMBERS = 9;
 
     private final Stage stage;
     private final String way;
@@ -22,7 +27,7 @@ public final class Trials {
     private final Consumer<Trial> watcher;
 
     /**
-     * @param way everything but the scenario that decides what a trial comes to, such as cells, seed and version
+     * @param way everything but the scenario that decides what a trial comes to, such as cells, seed and build
      * @param function runs a trial
      * @param watcher is told of each trial that was run, not of those read from the log
      */
@@ -51,13 +56,32 @@ public final class Trials {
     }
 
     private String key(Scenario scenario) {
-        // A scan is named in the text but not in it: where it ends tells another scan of the same name apart.
-        String scans = scenario.rocks().stream().map(rock -> rock.solid().bounds().toString())
-                .collect(Collectors.joining(" "));
-        String all = String.join("\n", stage.word(), way, scans, ScenarioWriter.write(scenario));
+        MessageDigest digest = sha256();
+        // A scan is named in the text but not in it.
+        scenario.rocks().forEach(rock -> scans(rock.solid(), digest));
+        String words = String.join("\n", stage.word(), way, ScenarioWriter.write(scenario));
+        digest.update(words.getBytes(StandardCharsets.UTF_8));
+        return HexFormat.of().formatHex(digest.digest()).substring(0, KEY_DIGITS);
+    }
+
+    /** Puts every corner of every triangle of a scan in; of other shapes the text says all. */
+    private static void scans(Solid solid, MessageDigest digest) {
+        if (solid instanceof Union union) {
+            union.parts().forEach(part -> scans(part, digest));
+        } else if (solid instanceof Mesh scan) {
+            ByteBuffer triangle = ByteBuffer.allocate(CORNER_NUMBERS * Double.BYTES);
+            double[] numbers = scan.trianglesM();
+            for (int first = 0; first < numbers.length; first += CORNER_NUMBERS) {
+                triangle.clear();
+                triangle.asDoubleBuffer().put(numbers, first, CORNER_NUMBERS);
+                digest.update(triangle);
+            }
+        }
+    }
+
+    private static MessageDigest sha256() {
         try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(all.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest).substring(0, KEY_DIGITS);
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java has SHA-256", impossible);
         }

@@ -54,16 +54,20 @@ class CompareTextTest {
     }
 
     private static String text(Offer... offers) {
-        return String.join("\n", CompareText.of(List.of(offers), MadeUpTank.scenario(), 0.01));
+        return String.join("\n", CompareText.of(List.of(offers), MadeUpTank.scenario(),
+                new Fidelities(0.03, 0.01, 40, 0.2, 1, 1)));
     }
 
     @Test
     void theCheaperOneMayBeEnough() {
         String text = text(offer("cheap", 50, 4, 4, List.of()), offer("dear", 200, 4, 4, List.of()));
-        assertTrue(text.contains("The cheapest that is enough: 2 x cheap, for 100."), text);
+        assertTrue(text.contains("The cheapest with every coral in range as computed: 2 x cheap, for 100; 4 of 4 pass"
+                + " for certain."), text);
         assertTrue(text.contains("How sure: sure. On cells of 1 cm, 4 of 4 corals pass for certain and 0 are"), text);
         assertFalse(text.contains("More money"), text);
         assertTrue(text.contains("'cheap 1' stops: loses c0, c1"), text);
+        assertTrue(text.contains("Whether food and sand leave a coral is not part of the search: run the best layout to"
+                + " see"), text);
     }
 
     @Test
@@ -72,6 +76,17 @@ class CompareTextTest {
         assertTrue(text.contains("More money buys more safety: 2 x dear, for 400, keeps 4 of 4 when something is off,"
                 + " that one 3."), text);
         assertTrue(text.contains("How sure: not sure."), text);
+    }
+
+    /** All means in range, and still nobody knows: the text must not call it enough. */
+    @Test
+    void inRangeAsComputedIsNotCalledEnough() {
+        String text = text(offer("cheap", 50, 4, 0, List.of()));
+        assertTrue(text.contains("in range as computed: 2 x cheap, for 100; 0 of 4 pass for certain."), text);
+        assertTrue(text.contains("No set has every coral in range for certain."), text);
+        assertFalse(text.contains("enough"), text);
+        String both = text(offer("cheap", 50, 4, 0, List.of()), offer("dear", 200, 4, 4, List.of()));
+        assertTrue(both.contains("The cheapest with every coral in range for certain: 2 x dear, for 400."), both);
     }
 
     @Test
@@ -83,12 +98,44 @@ class CompareTextTest {
     }
 
     @Test
+    void theDoubtOfThePumpsIsTold() {
+        assertTrue(text(offer("cheap", 50, 4, 4, List.of())).contains("Ranges hold pumps that are all off by up to 20 %"
+                + " together."));
+        assertTrue(PlacingText.doubt(0).startsWith("Ranges take the pumps at their word; --pump-uncertainty 20% "));
+    }
+
+    @Test
+    void whatCouldNotBeTriedIsUnknown() {
+        Offer tried = offer("cheap", 50, 3, 2, List.of());
+        Offer failed = new Offer(tried.set(), tried.proposal(), List.of(new Sturdiness.Check("'cheap 1' stops", true,
+                false, List.of("c0", "c1", "c2"))), tried.energy(), tried.quiet(), tried.spare());
+        String text = text(failed);
+        assertTrue(text.contains("'cheap 1' stops: unknown, since a run failed"), text);
+        assertTrue(text.lines().anyMatch(line -> line.startsWith("2 x cheap") && line.endsWith(" ?")), text);
+        assertTrue(CompareText.csv(List.of(failed)).get(1).endsWith(",61,"));
+    }
+
+    @Test
     void theTableHasTheFigures() {
         String row = text(offer("cheap", 50, 3, 2, List.of("c2"))).lines()
                 .filter(line -> line.startsWith("2 x cheap")).findFirst().orElseThrow();
-        assertEquals("2 x cheap 100 3 2 10 50 20 175 53 62 -2", row.replaceAll(" +", " "));
+        assertEquals("2 x cheap 100 3 2 2 10 50 20 175 53 62 -2", row.replaceAll(" +", " "));
         String cells = CompareText.csv(List.of(offer("cheap", 50, 3, 2, List.of("c2")))).get(1);
         assertEquals("\"2 x cheap\",100.00,4,3,2,2,10.0,50,20.0,yes,175,52.56,61,2", cells);
+    }
+
+    /** A spreadsheet takes what begins so for a formula; a set of one pump begins with the name that a file gave it. */
+    @Test
+    void aNameIsNeverAFormula() {
+        for (String first : List.of("=", "+", "-", "@", "\t", "\r")) {
+            assertEquals("\"'" + first + "1+\"\"A\"\"\"", Cell.quoted(first + "1+\"A\""));
+        }
+        assertEquals("\"a=b\"", Cell.quoted("a=b"));
+        assertEquals("\"\"", Cell.quoted(""));
+        Offer two = offer("=SUM(A1)", 50, 3, 2, List.of());
+        Offer one = new Offer(new PumpSet(two.set().models().subList(0, 1)), two.proposal(), two.outages(),
+                two.energy(), two.quiet(), two.spare());
+        assertTrue(CompareText.csv(List.of(one)).get(1).startsWith("\"'=SUM(A1)\",50.00,"));
     }
 
     /** 3 cm a year for 12 months is reached in 12 x 3/5.8 = 6.2 and 12 x 3/1.2 = 30 months by the published rates. */

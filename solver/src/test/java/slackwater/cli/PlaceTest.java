@@ -15,7 +15,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import slackwater.scenario.CoralGroup;
 import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioReader;
+import slackwater.search.CoralFinding;
 import slackwater.search.Outcome;
+import slackwater.search.Stage;
+import slackwater.search.TrialLog;
 
 /** The commands that search, on coarse cells with tiny budgets: that they hold together, not that they find much. */
 class PlaceTest {
@@ -44,6 +47,9 @@ class PlaceTest {
         Scenario best = ScenarioReader.read(out.resolve("best.toml"));
         assertEquals(ScenarioReader.read(NANO).corals(), best.corals());
         List<String> log = Files.readAllLines(out.resolve("trials.jsonl"));
+        String notLookedAt = "Whether food and sand leave a coral is not part of the search";
+        assertTrue(Files.readString(out.resolve("placing.txt")).contains(notLookedAt));
+        assertTrue(whole.out().contains(notLookedAt), whole.out());
 
         Path again = folder.resolve("again");
         Files.createDirectories(again);
@@ -53,6 +59,31 @@ class PlaceTest {
         assertEquals(Files.readString(out.resolve("placing.txt")), Files.readString(again.resolve("placing.txt")));
         assertEquals(Files.readString(out.resolve("best.toml")), Files.readString(again.resolve("best.toml")));
         assertEquals(log.size(), Files.readAllLines(again.resolve("trials.jsonl")).size());
+    }
+
+    /** Own pumps that may be off by as much as one of the catalogue get ranges as wide: no faith in what is at home. */
+    @Test
+    void ownPumpsMayBeDoubtedToo() throws Exception {
+        Path sure = folder.resolve("sure");
+        Path doubted = folder.resolve("doubted");
+        nano("place", sure, "--budget", "1", "--confirm", "1");
+        Shell shell = nano("place", doubted, "--budget", "1", "--confirm", "1", "--pump-uncertainty", "40%");
+        assertTrue(shell.out().contains("Ranges hold pumps that are all off by up to 40 % together."), shell.out());
+        assertTrue(Files.readString(sure.resolve("placing.txt")).contains("Ranges take the pumps at their word"));
+        List<CoralFinding> narrow = confirmed(sure);
+        List<CoralFinding> wide = confirmed(doubted);
+        for (int n = 0; n < narrow.size(); n++) {
+            assertEquals(narrow.get(n).meanMPerS(), wide.get(n).meanMPerS(), 0, "the water is the same");
+            assertTrue(wide.get(n).highMPerS() > narrow.get(n).highMPerS(), narrow.get(n) + " " + wide.get(n));
+        }
+    }
+
+    private static List<CoralFinding> confirmed(Path out) throws IOException {
+        try (TrialLog log = TrialLog.open(out.resolve("trials.jsonl"))) {
+            Outcome.Read read = (Outcome.Read) log.trials().stream().filter(one -> one.stage() == Stage.CONFIRM)
+                    .findFirst().orElseThrow().outcome();
+            return read.finding().corals();
+        }
     }
 
     @Test
@@ -76,7 +107,7 @@ class PlaceTest {
         assertTrue(compare.code() == ExitCode.DONE || compare.code() == ExitCode.VERDICT_FAIL, compare.err());
         String text = Files.readString(out.resolve("compare.txt"));
         assertTrue(text.contains("no pumps") && text.contains("small nozzle"), text);
-        assertTrue(text.contains("is enough") && text.contains("How sure"), text);
+        assertTrue((text.contains("is enough") || text.contains("as computed: ")) && text.contains("How sure"), text);
         assertEquals(3, Files.readAllLines(out.resolve("compare.csv")).size());
         assertTrue(Files.readString(out.resolve("pareto.svg")).contains("small nozzle"));
         assertTrue(text.contains("loses") || text.contains("-0"), "what fails when it stops: " + text);
@@ -131,6 +162,8 @@ class PlaceTest {
         "place --budget 0|--budget: found 0",
         "place --parts 9 --budget 4|--parts: found 9",
         "place --panes top|--panes",
+        "place --pump-uncertainty 61|--pump-uncertainty: found '61', must be 0 to 60, such as 20%",
+        "compare --pumps small-nozzle --pump-uncertainty 0.2|--pump-uncertainty: found '0.2', must be 0 or 1 to 60",
         "place --weights 1,2|--weights: found [1.0, 2.0], must be five numbers",
         "place --pumps giant|--pumps: found 'giant', must be a pump of the catalogue pumps: large-propeller",
         "place --pumps ../pumps/small-nozzle|must be a pump of the catalogue",

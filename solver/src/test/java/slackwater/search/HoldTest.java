@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slackwater.analysis.Verdict;
 import slackwater.geometry.Vec3;
+import slackwater.pump.catalogue.PumpModel;
 import slackwater.scenario.CoralGroup;
 import slackwater.scenario.Overflow;
 import slackwater.scenario.Pump;
@@ -86,14 +87,58 @@ class HoldTest {
         assertFalse(tried(tank(0), finding(0.2), shaky, new ArrayList<>()).holds());
     }
 
+    /** What an aim changes is a ratio to the layout itself: where that run failed, no other speed says a thing. */
+    @Test
+    void withoutTheLayoutItselfNothingIsKnown() throws Exception {
+        Function<Scenario, Outcome> shaky = scenario -> isNear(scenario, 0) ? new Outcome.Failed("ran away")
+                : new Outcome.Read(finding(0.2, 0.01));
+        Finding confirmed = finding(0.2, 0.01);
+        Sturdiness tried = tried(tank(0), confirmed, shaky, new ArrayList<>());
+        assertTrue(tried.checks().get(0).holds(), "speeds in proportion need no run");
+        for (Sturdiness.Check check : tried.checks().subList(1, 5)) {
+            assertFalse(check.known() || check.holds(), check.name());
+            assertEquals(List.of("c0"), check.fallen(), "only what was in range can be lost");
+        }
+        try (TrialLog log = TrialLog.open(folder.resolve("log"))) {
+            Sturdiness.Check stops = Sturdiness.outages(tank(0), confirmed, new Trials(Stage.HOLD, "test",
+                    scenario -> scenario.pumps().isEmpty() || scenario.pumps().get(0).outputFraction() == 0
+                            ? new Outcome.Read(finding(0.2, 0.01)) : new Outcome.Failed("ran away"), log,
+                    trial -> { })).get(0);
+            assertFalse(stops.known() || stops.holds());
+        }
+    }
+
     /** 10 cm/s may halve before it is below 5, and 25 may double; the pump at 60 % can give 1.67 times as much. */
     @Test
     void spareIsWhatTheTightestCoralAllows() {
-        Spare spare = Spare.of(tank(0), finding(0.1, 0.25, 0.01));
+        Spare spare = spare(0, finding(0.1, 0.25, 0.01));
         assertEquals(0.5, spare.lowestFraction(), 1e-12);
         assertEquals(1 / 0.6, spare.highestFraction(), 1e-12);
         assertTrue(spare.exact());
-        assertEquals(1.25, Spare.of(tank(0), finding(0.4)).highestFraction(), 1e-12);
+        assertEquals(1.25, spare(0, finding(0.4)).highestFraction(), 1e-12);
+    }
+
+    /** 25 cm/s could go down to a fifth; a pump at 60 % that runs from 45 % on cannot go below 0.45/0.6. */
+    @Test
+    void spareEndsWhereThePumpDoes() {
+        assertEquals(0.2, spare(0.1, finding(0.25)).lowestFraction(), 1e-12, "the coral decides");
+        assertEquals(0.75, spare(0.45, finding(0.25)).lowestFraction(), 1e-12, "the pump decides");
+        assertEquals(1, spare(1, finding(0.25)).lowestFraction(), 1e-12, "one that cannot be turned down");
+    }
+
+    @Test
+    void withNoCoralInRangeThereIsNothingToSpare() {
+        assertEquals(Optional.empty(), Spare.of(tank(0), List.of(piece(0.3)), finding(0.01, 0.9)));
+    }
+
+    private static Spare spare(double leastOutput, Finding finding) {
+        return Spare.of(tank(0), List.of(piece(leastOutput)), finding).orElseThrow();
+    }
+
+    private static Piece piece(double leastOutput) {
+        PumpModel own = PumpModel.of(tank(0).pumps().get(0));
+        return Piece.of("a", new PumpModel(own.name(), own.origin(), own.makersFlowM3PerS(), 1, 0, own.outlet(), 1,
+                own.powerW(), own.price(), leastOutput, 1, 0.05, 2, own.bodyM()));
     }
 
     /** Of two confirmed layouts the one that keeps its coral wins, even where the other reads a little better. */

@@ -37,6 +37,14 @@ class ObjectiveTest {
         assertTrue(value(finding(0.2, 0.02, 0.9, 3), 1) < value(finding(0.2, 0.041, 0, 0), 0.3));
     }
 
+    /** Steps of 2 % from 0: within one the next aim decides, across one the earlier does, close as the two may be. */
+    @Test
+    void alikeMeansInOneStep() {
+        double windy = 0.5;
+        assertTrue(value(finding(0.2, 0.039, 0, 0), 0.3) < value(finding(0.2, 0.021, windy, 0), 0.3), "one step");
+        assertTrue(value(finding(0.2, 0.039, windy, 0), 0.3) < value(finding(0.2, 0.041, 0, 0), 0.3), "two steps");
+    }
+
     @Test
     void whatCannotBeComputedIsLastAndWhatIsNotAllowedBeforeIt() {
         double worst = value(new Finding(Collections.nCopies(200, finding(0, 1, 1, 9).corals().get(0)), 1, 1,

@@ -23,9 +23,14 @@ class OfferTest {
     }
 
     private static Offer offer(PumpSet set, int inRange) {
+        return offer(set, inRange, 0);
+    }
+
+    private static Offer offer(PumpSet set, int inRange, int sure) {
         List<CoralFinding> corals = new ArrayList<>();
         for (int n = 0; n < 4; n++) {
-            corals.add(new CoralFinding("c" + n, n < inRange ? 0.1 : 0.01, 0, 1, 0.05, 0.5, Verdict.MARGINAL));
+            corals.add(new CoralFinding("c" + n, n < inRange ? 0.1 : 0.01, 0, 1, 0.05, 0.5,
+                    n < sure ? Verdict.PASS : Verdict.MARGINAL));
         }
         Trial trial = new Trial(set.label(), Stage.CONFIRM, "", List.of(),
                 new Outcome.Read(new Finding(corals, 0, 0, 0, "", 0, true)), 1);
@@ -54,13 +59,24 @@ class OfferTest {
         List<Offer> offers = List.of(offer(new PumpSet(List.of()), 0), offer(one.get(0), 2), offer(one.get(1), 2),
                 offer(one.get(2), 4), offer(one.get(3), 4), offer(one.get(4), 3), offer(one.get(5), 4));
         assertEquals(List.of("no pumps", "a", "b"), Front.of(offers).stream().map(each -> each.set().label()).toList());
-        assertEquals("b", Front.cheapestEnough(offers).orElseThrow().set().label());
+        assertEquals("b", Front.cheapestInRange(offers).orElseThrow().set().label());
     }
 
     @Test
     void noneMayBeEnough() {
         List<Offer> offers = List.of(offer(new PumpSet(List.of(MODELS.get(0))), 3),
                 offer(new PumpSet(List.of(MODELS.get(1))), 2));
-        assertTrue(Front.cheapestEnough(offers).isEmpty());
+        assertTrue(Front.cheapestInRange(offers).isEmpty());
+    }
+
+    /** A mean in range is not yet a coral that passes: doubt may reach beyond the limits. */
+    @Test
+    void inRangeIsNotYetCertain() {
+        Offer cheap = offer(new PumpSet(List.of(MODELS.get(0))), 4, 3);
+        Offer dear = offer(new PumpSet(List.of(MODELS.get(2))), 4, 4);
+        assertTrue(cheap.isInRange() && !cheap.isCertain() && dear.isCertain());
+        assertEquals(Optional.of(cheap), Front.cheapestInRange(List.of(dear, cheap)));
+        assertEquals(Optional.of(dear), Front.cheapestCertain(List.of(dear, cheap)));
+        assertEquals(Optional.empty(), Front.cheapestCertain(List.of(cheap)));
     }
 }

@@ -15,10 +15,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slackwater.ForAll;
 import slackwater.analysis.Verdict;
+import slackwater.geometry.Mesh;
+import slackwater.geometry.MeshPlacement;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Outlet;
 import slackwater.scenario.Pattern;
 import slackwater.scenario.Pump;
+import slackwater.scenario.Rock;
 import slackwater.scenario.Scenario;
 
 /** The log of trials: nothing is lost but the trial that was running, and nothing is computed twice. */
@@ -108,6 +111,31 @@ class TrialLogTest {
                     .of(scenario.with(scenario.pumps().subList(0, 1)));
             assertEquals(4, computed.size());
         }
+    }
+
+    /** Two tetrahedra in one box, under one name: the top of the second leans over. */
+    @Test
+    void anotherScanOfTheSameNameAndSizeIsComputedAnew() throws Exception {
+        Scenario straight = scanned("0 0 10");
+        Scenario leaning = scanned("2 2 10");
+        assertEquals(straight.rocks().get(0).solid().bounds(), leaning.rocks().get(0).solid().bounds());
+        List<Trial> computed = new ArrayList<>();
+        try (TrialLog log = TrialLog.open(folder.resolve("log"))) {
+            trials(new FreeJets(), log, computed).of(straight);
+            trials(new FreeJets(), log, computed).of(scanned("0 0 10"));
+            assertEquals(1, computed.size());
+            trials(new FreeJets(), log, computed).of(leaning);
+            assertEquals(2, computed.size());
+        }
+    }
+
+    private Scenario scanned(String top) throws Exception {
+        Path file = folder.resolve("rock.obj");
+        Files.writeString(file, "v 0 0 0\nv 10 0 0\nv 0 10 0\nv " + top + "\nf 1 3 2\nf 1 2 4\nf 2 3 4\nf 3 1 4\n");
+        MeshPlacement placement = new MeshPlacement("rock.obj", 0.01, false, 0, new Vec3(0.5, 0.25, 0.03));
+        Scenario tank = SearchTest.crossing().scenario();
+        return new Scenario(tank.name(), tank.tank(), List.of(new Rock("scan", Mesh.read(file, placement))),
+                tank.pumps(), tank.returnLine(), tank.overflow(), tank.corals());
     }
 
     @Test
