@@ -1,5 +1,6 @@
 package slackwater.analysis;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import slackwater.detritus.Clearance;
@@ -17,6 +18,9 @@ import slackwater.scenario.CoralGroup;
  * their standard test.
  */
 public final class ClearanceWords {
+    private static final Comparator<Clearance.Course> QUICKEST_FIRST = Comparator
+            .comparingDouble((Clearance.Course course) -> course.clearS().orElse(Double.POSITIVE_INFINITY))
+            .thenComparingDouble(Clearance.Course::leftFraction);
     private static final double MINUTE_S = 60;
 
     private ClearanceWords() {
@@ -86,7 +90,8 @@ public final class ClearanceWords {
         if (clearance.outcome() == Outcome.STAYS) {
             return "stays";
         }
-        List<Clearance.Course> courses = clearance.courses();
+        // Chance alone can make a try with firmer grains the quicker one: the range goes from the best to the worst.
+        List<Clearance.Course> courses = clearance.courses().stream().sorted(QUICKEST_FIRST).toList();
         if (courses.stream().allMatch(course -> course.clearS().isEmpty())) {
             return Figures.percent(clearance.likely().leftFraction()) + " stays ("
                     + Figures.percent(courses.get(0).leftFraction()) + " to "

@@ -80,13 +80,13 @@ public final class DrivenSession {
     private void measure() throws Exception {
         Vec3 wanted = new Vec3(0.25, 0.1524, 0.2);
         double[] at = onScreen(wanted);
-        int before = picture().getRGB((int) at[0], (int) at[1]) & 0xFFFFFF;
+        int before = darkest(picture(), at);
         click(at);
         until("the click measures", () -> session.pointM().isPresent());
         Vec3 found = session.pointM().orElseThrow();
         check("the point is where the click was, " + found, Math.abs(found.x() - wanted.x()) < 0.003
                 && Math.abs(found.z() - wanted.z()) < 0.003 && found.y() > 0 && found.y() < 0.3048);
-        int after = picture().getRGB((int) at[0], (int) at[1]) & 0xFFFFFF;
+        int after = darkest(picture(), at);
         check("there is a dark dot now, " + hex(before) + " to " + hex(after), apart(after, INK) < 40
                 && apart(before, INK) > 100);
         key(KeyEvent.VK_M);
@@ -247,6 +247,17 @@ public final class DrivenSession {
             }
         }
         return (double) different / all;
+    }
+
+    /** The pixel about a place that is nearest to ink: a dot's edges are blended with what lies behind. */
+    private static int darkest(BufferedImage image, double[] at) {
+        int found = image.getRGB((int) at[0], (int) at[1]);
+        for (int y = (int) at[1] - 2; y <= at[1] + 2; y++) {
+            for (int x = (int) at[0] - 2; x <= at[0] + 2; x++) {
+                found = apart(image.getRGB(x, y), INK) < apart(found, INK) ? image.getRGB(x, y) : found;
+            }
+        }
+        return found & 0xFFFFFF;
     }
 
     private static int apart(int one, int other) {
