@@ -38,7 +38,7 @@ final class CompareText {
         text.say("");
         text.outages();
         text.layouts();
-        text.say(PlacingText.NO_GRAINS, "its set-1.toml and so on");
+        text.say(PlacingText.NO_GRAINS, "the file named beside its set");
         text.say("Prices and figures are those of the catalogue; speeds are estimates, good for comparing.");
         return List.copyOf(text.lines);
     }
