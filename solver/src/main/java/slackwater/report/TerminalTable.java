@@ -57,7 +57,7 @@ public final class TerminalTable {
                         ClearanceWords.range(coral.clearances().get(1))));
             }
         }
-        return table.isEmpty() ? "" : String.format(Locale.ROOT, CLEARED, "Gone (if it clings half to twice)",
+        return table.isEmpty() ? "" : String.format(Locale.ROOT, CLEARED, "Gone (if it clings less to more)",
                 "food", "fine sand") + table + "\n";
     }
 
