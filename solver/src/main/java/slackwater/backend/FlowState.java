@@ -15,6 +15,13 @@ public record FlowState(long step, float[] deviations) {
         return deviations.length / VelocitySet.Q;
     }
 
+    /** @throws IllegalArgumentException if it is of another number of cells */
+    public void requireCells(int cells) {
+        if (cells() != cells) {
+            throw new IllegalArgumentException("a state of " + cells() + " cells for a problem of " + cells);
+        }
+    }
+
     /**
      * The same flow for steps of another length: velocities grow with the step, pressures with its square, and what the
      * populations are off their equilibrium with the strain in a step, to first order in the Mach number.

@@ -25,7 +25,7 @@ final class Copies {
     }
 
     /** Ends the adding; before the first copy. */
-    Copies packed() {
+    void pack() {
         Arrays.sort(pairs, 0, count);
         to = new int[count];
         from = new int[count];
@@ -46,7 +46,6 @@ final class Copies {
         from = Arrays.copyOf(from, runs);
         length = Arrays.copyOf(length, runs);
         pairs = new long[0];
-        return this;
     }
 
     int runs() {

@@ -62,11 +62,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
 
     @Override
     public void initialise(Moments moments) {
-        kicks = new Kicks(problem);
-        step = 0;
-        fresh = true;
-        walls.clear();
-        kickedWalls.clear();
+        restart(0);
         for (int cell = 0; cell < problem.cells(); cell++) {
             boolean solid = problem.solid()[cell];
             for (int i = 0; i < VelocitySet.Q; i++) {
@@ -77,12 +73,19 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         }
     }
 
+    private void restart(long atStep) {
+        kicks = new Kicks(problem);
+        step = atStep;
+        fresh = true;
+        walls.clear();
+        kickedWalls.clear();
+    }
+
     @Override
     public void advance(int steps) {
         for (int n = 0; n < steps; n++) {
             if (!fresh) {
                 applyLinks();
-                kickedWalls.apply(f, base(), 0, kickedWalls.rows(), rooms[0]);
             }
             kicks.apply(step, this);
             crew.run(sweepTask);
@@ -92,19 +95,19 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     }
 
     /**
-     * Brings the populations that arrive at boundaries to where the next step reads them; the start has them there.
-     * Doing it again changes nothing.
+     * Brings the populations that arrive at boundaries to where the next step reads them, and treats the walls of the
+     * cells that are kicked; the start has all that done. Doing it again changes nothing.
      */
     private void applyLinks() {
         crew.run(copyTask);
         links.push(f, even());
+        kickedWalls.apply(f, base(), 0, kickedWalls.rows(), rooms[0]);
     }
 
     /** All that has to be done before populations can be read; doing it again changes nothing. */
     private void arrive() {
         if (!fresh) {
             applyLinks();
-            kickedWalls.apply(f, base(), 0, kickedWalls.rows(), rooms[0]);
             crew.run(wallTask);
         }
     }
@@ -201,14 +204,8 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     @Override
     public void resume(FlowState state) {
         int cells = problem.cells();
-        if (state.cells() != cells) {
-            throw new IllegalArgumentException("a state of " + state.cells() + " cells for a problem of " + cells);
-        }
-        kicks = new Kicks(problem);
-        step = state.step();
-        fresh = true;
-        walls.clear();
-        kickedWalls.clear();
+        state.requireCells(cells);
+        restart(state.step());
         Arrays.fill(f, 0);
         int[] base = base();
         for (int i = 0; i < VelocitySet.Q; i++) {
@@ -222,12 +219,12 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
 
     @Override
     public double get(int cell, int direction) {
-        return f[readBase[even() ? 0 : 1][direction] + homes[cell]];
+        return f[base()[direction] + homes[cell]];
     }
 
     @Override
     public void add(int cell, int direction, double change) {
-        f[readBase[even() ? 0 : 1][direction] + homes[cell]] += (float) change;
+        f[base()[direction] + homes[cell]] += (float) change;
     }
 
     @Override

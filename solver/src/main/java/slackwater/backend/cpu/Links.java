@@ -57,8 +57,8 @@ final class Links {
                 }
             }
         }
-        even.packed();
-        odd.packed();
+        even.pack();
+        odd.pack();
     }
 
     /** The copies for the parity of the step that follows. */

@@ -155,9 +155,7 @@ final class ReferenceSolver implements FlowSolver, Kicks.Populations {
     @Override
     public void resume(FlowState state) {
         int cells = problem.cells();
-        if (state.cells() != cells) {
-            throw new IllegalArgumentException("a state of " + state.cells() + " cells for a problem of " + cells);
-        }
+        state.requireCells(cells);
         kicks = new Kicks(problem);
         step = state.step();
         Arrays.fill(wallStress, 0);
