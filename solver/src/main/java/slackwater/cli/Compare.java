@@ -80,7 +80,7 @@ final class Compare implements Callable<Integer> {
         List<PumpSet> sets = mixed ? PumpSet.mixed(models, range.least(), range.most())
                 : PumpSet.ofOneModel(models, range.least(), range.most());
         List<PumpSet> ours = ours(sets, part);
-        double doubt = models.stream().mapToDouble(PumpModel::doubtFraction).max().orElse(0);
+        double doubt = new PumpSet(models).doubtFraction();
         Comparison comparison = new Comparison(scenario, search.wishes(), search.objective(),
                 Fidelities.of(search, grid, doubt), new Comparison.Effort(search.budget(), few));
         ours.forEach(set -> Pieces.require(comparison.task(set)));

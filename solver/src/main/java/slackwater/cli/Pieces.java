@@ -1,10 +1,10 @@
 package slackwater.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import slackwater.pump.catalogue.PumpModel;
 import slackwater.scenario.Scenario;
 import slackwater.search.Piece;
+import slackwater.search.PumpSet;
 import slackwater.search.Task;
 
 /** The pumps that a search is to place. */
@@ -19,16 +19,7 @@ final class Pieces {
         if (models.isEmpty()) {
             return scenario.pumps().stream().map(Piece::of).toList();
         }
-        List<Piece> pieces = new ArrayList<>();
-        for (int n = 0; n < models.size(); n++) {
-            pieces.add(Piece.of(models.get(n).name() + (models.size() == 1 ? "" : " " + (n + 1)), models.get(n)));
-        }
-        return pieces;
-    }
-
-    /** How far the worst known of them may be off, as a share. */
-    static double doubtFraction(List<PumpModel> models) {
-        return models.stream().mapToDouble(PumpModel::doubtFraction).max().orElse(0);
+        return new PumpSet(models).pieces();
     }
 
     /** @throws BadInput if there is nothing to place or nothing to place it for */

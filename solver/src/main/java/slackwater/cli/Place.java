@@ -20,6 +20,7 @@ import slackwater.scenario.ScenarioWriter;
 import slackwater.search.CoralFinding;
 import slackwater.search.Placing;
 import slackwater.search.Proposal;
+import slackwater.search.PumpSet;
 import slackwater.search.Search;
 import slackwater.search.Task;
 
@@ -76,7 +77,7 @@ final class Place implements Callable<Integer> {
         Task task = new Task(scenario, Pieces.of(scenario, models), search.wishes(), search.objective());
         Pieces.require(task);
         Search plan = plan(task, part);
-        Fidelities fidelities = Fidelities.of(search, grid, Pieces.doubtFraction(models));
+        Fidelities fidelities = Fidelities.of(search, grid, new PumpSet(models).doubtFraction());
         Estimate estimate = Estimate.of(task, fidelities, share(part), part.isPart() ? 0 : few());
         out().println(estimate.sentence());
         if (search.estimate()) {
