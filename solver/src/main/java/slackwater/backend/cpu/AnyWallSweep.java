@@ -1,6 +1,5 @@
 package slackwater.backend.cpu;
 
-import java.util.Arrays;
 import slackwater.lattice.VelocitySet;
 
 /**
@@ -8,70 +7,50 @@ import slackwater.lattice.VelocitySet;
  * double precision, so that rounding of a slanted normal lets no mass through.
  */
 final class AnyWallSweep implements WallSweep {
-    private static final int PAIRS = VelocitySet.Q / 2;
-
     private final FrictionTable friction;
     private final double roughDrag;
     private final double area;
+    private final double nx;
+    private final double ny;
+    private final double nz;
+    /** From momentum along the wall to slip velocity: (xx, yy, zz, xy, xz, yz) of a symmetric tensor. */
+    private final double[] k;
     private final int[] links;
-    /**
-     * Momentum along a frictionless wall is the sum over opposite pairs, 2p + 1 and 2p + 2, of these times the
-     * difference of the two populations; times their sum where one of them is a link, in L turned round.
-     */
-    private final double[] freeX = new double[PAIRS];
-    private final double[] freeY = new double[PAIRS];
-    private final double[] freeZ = new double[PAIRS];
-    private final double[] sign = new double[PAIRS];
-    /** 2 c_i of each link, for the momentum E of bounce-back. */
-    private final double[] twiceX;
-    private final double[] twiceY;
-    private final double[] twiceZ;
-    /** 6 w_i K c_i of each link: what it gains from momentum along the wall. */
-    private final double[] gainX;
-    private final double[] gainY;
-    private final double[] gainZ;
+    /** c_i and 6 w_i of each link. */
+    private final double[] cx;
+    private final double[] cy;
+    private final double[] cz;
+    private final double[] weight;
 
     AnyWallSweep(FrictionTable friction, WallShape wall) {
         this.friction = friction;
         roughDrag = wall.roughDrag();
         area = wall.area();
+        nx = wall.normal()[0];
+        ny = wall.normal()[1];
+        nz = wall.normal()[2];
+        k = wall.inverse();
         links = wall.links();
-        twiceX = new double[links.length];
-        twiceY = new double[links.length];
-        twiceZ = new double[links.length];
-        gainX = new double[links.length];
-        gainY = new double[links.length];
-        gainZ = new double[links.length];
-        double[] n = wall.normal();
-        for (int pair = 0; pair < PAIRS; pair++) {
-            int i = 2 * pair + 1;
-            double outward = VelocitySet.cx(i) * n[0] + VelocitySet.cy(i) * n[1] + VelocitySet.cz(i) * n[2];
-            double turned = isLink(i) ? -1 : 1;
-            freeX[pair] = turned * (VelocitySet.cx(i) - outward * n[0]);
-            freeY[pair] = turned * (VelocitySet.cy(i) - outward * n[1]);
-            freeZ[pair] = turned * (VelocitySet.cz(i) - outward * n[2]);
-            sign[pair] = isLink(i) == isLink(i + 1) ? -1 : 1;
-        }
+        cx = new double[links.length];
+        cy = new double[links.length];
+        cz = new double[links.length];
+        weight = new double[links.length];
         for (int m = 0; m < links.length; m++) {
-            addLink(m, links[m], wall.inverse());
+            cx[m] = VelocitySet.cx(links[m]);
+            cy[m] = VelocitySet.cy(links[m]);
+            cz[m] = VelocitySet.cz(links[m]);
+            weight[m] = 6 * VelocitySet.weight(links[m]);
         }
     }
 
-    private boolean isLink(int direction) {
-        return Arrays.binarySearch(links, direction) >= 0;
+    @Override
+    public int step() {
+        return 1;
     }
 
-    private void addLink(int m, int i, double[] k) {
-        int x = VelocitySet.cx(i);
-        int y = VelocitySet.cy(i);
-        int z = VelocitySet.cz(i);
-        twiceX[m] = 2 * x;
-        twiceY[m] = 2 * y;
-        twiceZ[m] = 2 * z;
-        double weight = 6 * VelocitySet.weight(i);
-        gainX[m] = weight * (k[0] * x + k[3] * y + k[4] * z);
-        gainY[m] = weight * (k[3] * x + k[1] * y + k[5] * z);
-        gainZ[m] = weight * (k[4] * x + k[5] * y + k[2] * z);
+    @Override
+    public double work() {
+        return 16;
     }
 
     @Override
@@ -82,34 +61,57 @@ final class AnyWallSweep implements WallSweep {
     }
 
     /** The formulas of docs/numerics.md; returns rho u_tau^2. */
-    private double slide(float[] f, int[] base, int at) {
-        double density = 1.0 + f[base[0] + at];
-        double jx = 0;
-        double jy = 0;
-        double jz = 0;
-        for (int pair = 0; pair < PAIRS; pair++) {
-            double plus = f[base[2 * pair + 1] + at];
-            double minus = f[base[2 * pair + 2] + at];
-            density += plus + minus;
-            double value = plus + sign[pair] * minus;
-            jx += freeX[pair] * value;
-            jy += freeY[pair] * value;
-            jz += freeZ[pair] * value;
-        }
-        double along = Math.sqrt(jx * jx + jy * jy + jz * jz);
-        double rate = friction.rate(along / density, roughDrag);
-        double px = -rate * area * jx;
-        double py = -rate * area * jy;
-        double pz = -rate * area * jz;
+    private double slide(float[] f, int[] b, int at) {
+        double ex = 0;
+        double ey = 0;
+        double ez = 0;
         for (int m = 0; m < links.length; m++) {
-            double value = f[base[links[m]] + at];
-            px -= twiceX[m] * value;
-            py -= twiceY[m] * value;
-            pz -= twiceZ[m] * value;
+            double twice = 2.0 * f[b[links[m]] + at];
+            ex += cx[m] * twice;
+            ey += cy[m] * twice;
+            ez += cz[m] * twice;
         }
+        double x = (double) f[b[1] + at] - f[b[2] + at];
+        double y = (double) f[b[3] + at] - f[b[4] + at];
+        double z = (double) f[b[5] + at] - f[b[6] + at];
+        double xy = (double) f[b[7] + at] - f[b[8] + at];
+        double xz = (double) f[b[9] + at] - f[b[10] + at];
+        double yz = (double) f[b[11] + at] - f[b[12] + at];
+        double xMinusY = (double) f[b[13] + at] - f[b[14] + at];
+        double xMinusZ = (double) f[b[15] + at] - f[b[16] + at];
+        double yMinusZ = (double) f[b[17] + at] - f[b[18] + at];
+        double xyz = (double) f[b[19] + at] - f[b[20] + at];
+        double xyMinusZ = (double) f[b[21] + at] - f[b[22] + at];
+        double xzMinusY = (double) f[b[23] + at] - f[b[24] + at];
+        double yzMinusX = (double) f[b[25] + at] - f[b[26] + at];
+        double fx = x + xy + xMinusY + xz + xMinusZ + xyz + xyMinusZ + xzMinusY - yzMinusX - ex;
+        double fy = y + xy - xMinusY + yz + yMinusZ + xyz + xyMinusZ - xzMinusY + yzMinusX - ey;
+        double fz = z + xz - xMinusZ + yz - yMinusZ + xyz - xyMinusZ + xzMinusY + yzMinusX - ez;
+        double through = fx * nx + fy * ny + fz * nz;
+        fx -= through * nx;
+        fy -= through * ny;
+        fz -= through * nz;
+        double along = Math.sqrt(fx * fx + fy * fy + fz * fz);
+        double rate = friction.rate(along / density(f, b, at), roughDrag);
+        double px = -rate * area * fx - ex;
+        double py = -rate * area * fy - ey;
+        double pz = -rate * area * fz - ez;
+        double qx = k[0] * px + k[3] * py + k[4] * pz;
+        double qy = k[3] * px + k[1] * py + k[5] * pz;
+        double qz = k[4] * px + k[5] * py + k[2] * pz;
         for (int m = 0; m < links.length; m++) {
-            f[base[links[m]] + at] += (float) (gainX[m] * px + gainY[m] * py + gainZ[m] * pz);
+            f[b[links[m]] + at] += (float) (weight[m] * (cx[m] * qx + cy[m] * qy + cz[m] * qz));
         }
         return rate * along;
+    }
+
+    private static double density(float[] f, int[] b, int at) {
+        double even = 0;
+        double odd = 1;
+        for (int i = 0; i < VelocitySet.Q - 1; i += 2) {
+            even += f[b[i] + at];
+            odd += f[b[i + 1] + at];
+        }
+        return even + odd + f[b[VelocitySet.Q - 1] + at];
     }
 }

@@ -7,18 +7,31 @@ import slackwater.backend.FlowSolver;
 import slackwater.lattice.LatticeProblem;
 
 /**
- * The fast back end: single precision, in place, vectorised, several threads, the same bits on any number of them.
+ * The fast back end: single precision, in place, several threads, the same bits on any number of them; vectorised where
+ * the Java machine was started with its vector module, else by plain loops, several times slower, with the same results
+ * within rounding.
  */
 public final class CpuBackend implements Backend {
     private static final String VECTOR_MODULE = "jdk.incubator.vector";
 
     private final int threads;
+    private final boolean vectors;
 
     public CpuBackend(int threads) {
+        this(threads, ModuleLayer.boot().findModule(VECTOR_MODULE).isPresent());
+    }
+
+    private CpuBackend(int threads, boolean vectors) {
         if (threads < 1) {
             throw new IllegalArgumentException(threads + " threads: there must be at least 1");
         }
         this.threads = threads;
+        this.vectors = vectors;
+    }
+
+    /** The same by plain loops, whatever the Java machine has. */
+    public static CpuBackend plain(int threads) {
+        return new CpuBackend(threads, false);
     }
 
     /** Bytes for the populations of a tank of this many cells, with the padding; links come on top. */
@@ -28,16 +41,12 @@ public final class CpuBackend implements Backend {
 
     @Override
     public String name() {
-        return "cpu";
+        return vectors ? "cpu" : "cpu, plain loops";
     }
 
     @Override
     public List<String> obstacles(LatticeProblem problem) {
         List<String> obstacles = new ArrayList<>();
-        if (ModuleLayer.boot().findModule(VECTOR_MODULE).isEmpty()) {
-            obstacles.add("the Java machine was started without its vector module: add --add-modules "
-                    + VECTOR_MODULE + ", as the launcher does");
-        }
         if (Layout.floats(problem.nx(), problem.ny(), problem.nz()) > Integer.MAX_VALUE - 8) {
             obstacles.add(problem.cells() + " cells are more than one Java array can hold (about 100 million)");
         }
@@ -50,6 +59,6 @@ public final class CpuBackend implements Backend {
         if (!obstacles.isEmpty()) {
             throw new IllegalArgumentException("the cpu back end cannot start: " + String.join("; ", obstacles));
         }
-        return new CpuSolver(problem, threads);
+        return new CpuSolver(problem, threads, vectors);
     }
 }

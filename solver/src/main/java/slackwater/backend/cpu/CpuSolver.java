@@ -14,9 +14,9 @@ import slackwater.lattice.WallFriction;
 /**
  * One copy of the populations, streamed in place: even steps read and write a cell's own populations, odd steps its
  * neighbours', so that a cell touches the same places when it reads as when it writes and no two cells share any
- * ([Bailey2009]). A step is: links, walls, kicks, sweep. The walls
- * of cells that no source kicks wait for the sweep and go just before their block, which then finds them in the cache:
- * no cell's wall touches what another cell reads.
+ * ([Bailey2009]). A step is: links, walls, kicks, sweep. Links and
+ * walls of cells that no source kicks wait for the sweep and go just before their block, which then finds them in the
+ * cache: no cell's wall touches what another cell reads.
  */
 final class CpuSolver implements FlowSolver, Kicks.Populations {
     private final LatticeProblem problem;
@@ -25,29 +25,38 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     private final WallCells kickedWalls;
     private final Links links;
     private final Spans spans;
+    private final Shares shares;
     private final Sweep[] sweeps;
     private final Crew crew;
     private final float[][] rooms;
     private final float[] f;
     private final int[] homes;
     private final int[][] readBase = new int[2][VelocitySet.Q];
-    private final Crew.Task copyTask = this::copyShare;
+    private final Crew.Task linkTask = this::linkShare;
     private final Crew.Task wallTask = this::wallShare;
     private final Crew.Task sweepTask = this::sweepShare;
     private Kicks kicks;
     private long step;
-    private boolean fresh = true;
+    /** Whether links and walls are done for the step that follows, as they are at the start. */
+    private boolean arrived = true;
 
-    CpuSolver(LatticeProblem problem, int threads) {
+    /** @param vectors whether to use the Java machine's vector module */
+    CpuSolver(LatticeProblem problem, int threads, boolean vectors) {
         this.problem = problem;
         this.layout = new Layout(problem);
         this.spans = new Spans(problem, layout);
-        this.walls = new WallCells(WallFriction.of(problem.operator()), spans);
-        this.kickedWalls = new WallCells(WallFriction.of(problem.operator()), spans);
+        WallFriction law = WallFriction.of(problem.operator());
+        this.walls = new WallCells(law, spans, layout.pitch, vectors);
+        this.kickedWalls = new WallCells(law, spans, layout.pitch, vectors);
         float[] eddy = new float[layout.stride];
-        this.links = new Links(problem, layout, walls, kickedWalls, eddy);
+        this.links = new Links(problem, layout, spans, walls, kickedWalls, eddy);
+        walls.pack();
+        kickedWalls.pack();
+        this.shares = shares(threads);
+        links.pack(shares);
+        Bgk operator = (Bgk) problem.operator();
         this.sweeps = new Sweep[threads];
-        Arrays.setAll(sweeps, worker -> new BgkSweep((Bgk) problem.operator(), eddy));
+        Arrays.setAll(sweeps, worker -> vectors ? new BgkSweep(operator, eddy) : new PlainBgkSweep(operator, eddy));
         this.f = new float[layout.floats()];
         this.homes = layout.homes(problem);
         this.kicks = new Kicks(problem);
@@ -56,8 +65,14 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
             readBase[1][i] = VelocitySet.opposite(i) * layout.stride - layout.offset(i);
         }
         this.rooms = new float[threads][];
-        Arrays.setAll(rooms, worker -> FlatWallSweep.room());
+        Arrays.setAll(rooms, worker -> WallCells.room(vectors));
         this.crew = new Crew(threads);
+    }
+
+    private Shares shares(int threads) {
+        double[] work = new double[spans.count()];
+        Arrays.setAll(work, block -> spans.to(block) - spans.from(block) + walls.work(block));
+        return new Shares(work, threads);
     }
 
     @Override
@@ -76,7 +91,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     private void restart(long atStep) {
         kicks = new Kicks(problem);
         step = atStep;
-        fresh = true;
+        arrived = true;
         walls.clear();
         kickedWalls.clear();
     }
@@ -84,49 +99,46 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     @Override
     public void advance(int steps) {
         for (int n = 0; n < steps; n++) {
-            if (!fresh) {
-                applyLinks();
+            if (!arrived) {
+                applyEarlyLinks();
             }
             kicks.apply(step, this);
             crew.run(sweepTask);
             step++;
-            fresh = false;
+            arrived = false;
         }
     }
 
-    /**
-     * Brings the populations that arrive at boundaries to where the next step reads them, and treats the walls of the
-     * cells that are kicked; the start has all that done. Doing it again changes nothing.
-     */
-    private void applyLinks() {
-        crew.run(copyTask);
-        links.push(f, even());
-        kickedWalls.apply(f, base(), 0, kickedWalls.rows(), rooms[0]);
+    /** What must be done before cells are kicked. */
+    private void applyEarlyLinks() {
+        links.applyEarly(f, parity());
+        kickedWalls.apply(f, base(), 0, spans.count(), rooms[0]);
     }
 
-    /** All that has to be done before populations can be read; doing it again changes nothing. */
+    /** All that has to be done before populations can be read. */
     private void arrive() {
-        if (!fresh) {
-            applyLinks();
+        if (!arrived) {
+            applyEarlyLinks();
+            crew.run(linkTask);
             crew.run(wallTask);
+            arrived = true;
         }
     }
 
-    private void copyShare(int worker) {
-        Copies copies = links.copies(even());
-        copies.apply(f, share(copies.runs(), worker), share(copies.runs(), worker + 1));
+    private void linkShare(int worker) {
+        links.apply(f, parity(), shares.first(worker), shares.first(worker + 1));
     }
 
     private void wallShare(int worker) {
-        walls.apply(f, base(), share(walls.rows(), worker), share(walls.rows(), worker + 1), rooms[worker]);
+        walls.apply(f, base(), shares.first(worker), shares.first(worker + 1), rooms[worker]);
     }
 
     private void sweepShare(int worker) {
         int[] base = base();
-        int last = share(spans.count(), worker + 1);
-        for (int block = share(spans.count(), worker); block < last; block++) {
-            if (!fresh) {
-                walls.apply(f, base, walls.firstRow(block), walls.firstRow(block + 1), rooms[worker]);
+        for (int block = shares.first(worker); block < shares.first(worker + 1); block++) {
+            if (!arrived) {
+                links.apply(f, parity(), block, block + 1);
+                walls.apply(f, base, block, block + 1, rooms[worker]);
             }
             sweeps[worker].collide(f, base, spans.from(block), spans.to(block));
         }
@@ -134,15 +146,16 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
 
     /** Where direction i of cell 0 is read in the step that follows. */
     private int[] base() {
-        return readBase[even() ? 0 : 1];
+        return readBase[parity()];
     }
 
     private int share(int count, int worker) {
         return (int) ((long) count * worker / crew.size());
     }
 
-    private boolean even() {
-        return (step & 1) == 0;
+    /** 0 if the step that follows is even, 1 if it is odd. */
+    private int parity() {
+        return (int) (step & 1);
     }
 
     @Override
@@ -153,29 +166,46 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     @Override
     public void read(Moments moments) {
         arrive();
-        crew.run(worker -> readShare(moments, share(problem.cells(), worker), share(problem.cells(), worker + 1)));
+        crew.run(worker -> readShare(moments, worker));
         kicks.addHalfForce(step, moments);
     }
 
-    private void readShare(Moments moments, int from, int to) {
-        int[] base = base();
-        for (int cell = from; cell < to; cell++) {
-            boolean solid = problem.solid()[cell];
-            float deviation = 0;
-            float jx = 0;
-            float jy = 0;
-            float jz = 0;
-            for (int i = 0; i < VelocitySet.Q && !solid; i++) {
-                float value = f[base[i] + homes[cell]];
-                deviation += value;
-                jx += value * VelocitySet.cx(i);
-                jy += value * VelocitySet.cy(i);
-                jz += value * VelocitySet.cz(i);
+    /** Row by row, so that every loop runs along memory. */
+    private void readShare(Moments moments, int worker) {
+        int rows = problem.ny() * problem.nz();
+        float[][] velocity = {moments.ux(), moments.uy(), moments.uz()};
+        for (int row = share(rows, worker); row < share(rows, worker + 1); row++) {
+            readRow(moments.densityDeviation(), velocity, row * problem.nx(),
+                    layout.cell(0, row % problem.ny(), row / problem.ny()));
+        }
+    }
+
+    private void readRow(float[] deviation, float[][] velocity, int first, int at) {
+        int end = first + problem.nx();
+        Arrays.fill(deviation, first, end, 0);
+        for (float[] component : velocity) {
+            Arrays.fill(component, first, end, 0);
+        }
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            int from = base()[i] + at - first;
+            accumulate(deviation, first, end, from, 1);
+            accumulate(velocity[0], first, end, from, VelocitySet.cx(i));
+            accumulate(velocity[1], first, end, from, VelocitySet.cy(i));
+            accumulate(velocity[2], first, end, from, VelocitySet.cz(i));
+        }
+        for (float[] component : velocity) {
+            for (int cell = first; cell < end; cell++) {
+                component[cell] = problem.solid()[cell] ? 0 : component[cell] / (1 + deviation[cell]);
             }
-            moments.densityDeviation()[cell] = deviation;
-            moments.ux()[cell] = jx / (1 + deviation);
-            moments.uy()[cell] = jy / (1 + deviation);
-            moments.uz()[cell] = jz / (1 + deviation);
+        }
+        for (int cell = first; cell < end; cell++) {
+            deviation[cell] = problem.solid()[cell] ? 0 : deviation[cell];
+        }
+    }
+
+    private void accumulate(float[] sum, int first, int end, int from, int factor) {
+        for (int cell = first; cell < end && factor != 0; cell++) {
+            sum[cell] += factor * f[from + cell];
         }
     }
 

@@ -7,8 +7,9 @@ import jdk.incubator.vector.VectorSpecies;
 import slackwater.lattice.VelocitySet;
 
 /**
- * The law of the wall on a row of cells along x beside a flat wall, a vector of cells at a time. There 6 sum of w c c
- * is a third along the wall, so s = 3 (F - E) and f_i += 18 w_i c_i.(F - E). Formulas as in {@link AnyWallSweep}.
+ * The law of the wall on a row of cells beside a flat wall, a vector of cells at a time. There 6 sum of w c c is a
+ * third along the wall, so s = 3 (F - E) and f_i += 18 w_i c_i.(F - E). Formulas as in {@link AnyWallSweep}. Cells that
+ * do not lie side by side are brought into the thread's room and back.
  */
 final class FlatWallSweep implements WallSweep {
     private static final VectorSpecies<Float> SPECIES = FloatVector.SPECIES_PREFERRED;
@@ -17,88 +18,135 @@ final class FlatWallSweep implements WallSweep {
     private static final int ROW = WallCells.LONGEST_ROW + SPECIES.length();
     private static final int ALONG = 0;
     private static final int DENSITY = ROW;
-    private static final int FREE_X = 2 * ROW;
-    private static final int FREE_OTHER = 3 * ROW;
-    private static final int E_X = 4 * ROW;
-    private static final int E_OTHER = 5 * ROW;
+    private static final int FREE_A = 2 * ROW;
+    private static final int FREE_B = 3 * ROW;
+    private static final int E_A = 4 * ROW;
+    private static final int E_B = 5 * ROW;
     private static final int RATE = 6 * ROW;
     private static final int KEPT = 7;
+    /** Where each direction's populations lie in the room. */
+    private static final int[] INSIDE = new int[VelocitySet.Q];
 
     private final FrictionTable friction;
+    private final int step;
     private final float roughDrag;
     private final int[] links;
-    /** What each link takes of momentum along the wall. */
-    private final float[] pushX;
-    private final float[] pushOther;
-    /** Components of every direction along the wall: x and the other one. */
-    private final float[] alongX = new float[VelocitySet.Q];
-    private final float[] alongOther = new float[VelocitySet.Q];
+    /** What each link takes of momentum along the wall, on the two axes a and b along it. */
+    private final float[] pushA;
+    private final float[] pushB;
+    /** Components of every direction along the wall. */
+    private final float[] alongA = new float[VelocitySet.Q];
+    private final float[] alongB = new float[VelocitySet.Q];
 
-    /** For a wall whose normal is along y or z. */
-    FlatWallSweep(FrictionTable friction, WallShape wall) {
-        this.friction = friction;
-        roughDrag = (float) wall.roughDrag();
-        links = wall.links();
-        pushX = new float[links.length];
-        pushOther = new float[links.length];
-        boolean upright = wall.normal()[1] != 0;
+    static {
         for (int i = 0; i < VelocitySet.Q; i++) {
-            alongX[i] = VelocitySet.cx(i);
-            alongOther[i] = upright ? VelocitySet.cz(i) : VelocitySet.cy(i);
-        }
-        for (int m = 0; m < links.length; m++) {
-            float weight = -18 * (float) VelocitySet.weight(links[m]);
-            pushX[m] = weight * alongX[links[m]];
-            pushOther[m] = weight * alongOther[links[m]];
+            INSIDE[i] = (KEPT + i) * ROW;
         }
     }
 
-    /** Room for what the three passes over a row hand on to each other. */
+    /** @param step distance in the array from a cell of a row to the next */
+    FlatWallSweep(FrictionTable friction, WallShape wall, int step) {
+        this.friction = friction;
+        this.step = step;
+        roughDrag = (float) wall.roughDrag();
+        links = wall.links();
+        pushA = new float[links.length];
+        pushB = new float[links.length];
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            alongA[i] = wall.acrossX() ? VelocitySet.cy(i) : VelocitySet.cx(i);
+            alongB[i] = wall.normal()[2] == 0 ? VelocitySet.cz(i) : VelocitySet.cy(i);
+        }
+        for (int m = 0; m < links.length; m++) {
+            float weight = -18 * (float) VelocitySet.weight(links[m]);
+            pushA[m] = weight * alongA[links[m]];
+            pushB[m] = weight * alongB[links[m]];
+        }
+    }
+
+    /** Room for a row's populations and for what the three passes over it hand on to each other. */
     static float[] room() {
-        return new float[KEPT * ROW];
+        return new float[(KEPT + VelocitySet.Q) * ROW];
+    }
+
+    @Override
+    public int step() {
+        return step;
+    }
+
+    @Override
+    public double work() {
+        return step == 1 ? 4 : 6;
     }
 
     @Override
     public void slide(float[] f, int[] base, int at, int length, float[] stress, int from, float[] room) {
-        momentum(f, base, at, length, room);
-        for (int n = 0; n < length; n++) {
-            float along = room[ALONG + n];
-            float rate = (float) friction.rate(along / room[DENSITY + n], roughDrag);
-            stress[from + n] = along * rate;
-            room[RATE + n] = rate;
+        if (step == 1) {
+            momentum(f, base, at, length, room);
+            rates(length, stress, from, room);
+            push(f, base, at, length, room);
+            return;
         }
-        push(f, base, at, length, room);
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            bring(f, base[i] + at, room, INSIDE[i], length);
+        }
+        momentum(room, INSIDE, 0, length, room);
+        rates(length, stress, from, room);
+        push(room, INSIDE, 0, length, room);
+        for (int i : links) {
+            bringBack(room, INSIDE[i], f, base[i] + at, length);
+        }
+    }
+
+    private void bring(float[] f, int from, float[] room, int to, int length) {
+        for (int n = 0; n < length; n++) {
+            room[to + n] = f[from + n * step];
+        }
+    }
+
+    private void bringBack(float[] room, int from, float[] f, int to, int length) {
+        for (int n = 0; n < length; n++) {
+            f[to + n * step] = room[from + n];
+        }
     }
 
     /** Density, F and E of each cell. */
     private void momentum(float[] f, int[] b, int at, int length, float[] room) {
         for (int n = 0, x = at; n < length; n += SPECIES.length(), x += SPECIES.length()) {
             FloatVector density = fromArray(SPECIES, f, b[0] + x).add(1f);
-            FloatVector freeX = FloatVector.zero(SPECIES);
-            FloatVector freeOther = FloatVector.zero(SPECIES);
+            FloatVector freeA = FloatVector.zero(SPECIES);
+            FloatVector freeB = FloatVector.zero(SPECIES);
             for (int i = 1; i < VelocitySet.Q; i += 2) {
                 FloatVector plus = fromArray(SPECIES, f, b[i] + x);
                 FloatVector minus = fromArray(SPECIES, f, b[i + 1] + x);
                 FloatVector odd = plus.sub(minus);
                 density = density.add(plus).add(minus);
-                freeX = freeX.add(odd.mul(alongX[i]));
-                freeOther = freeOther.add(odd.mul(alongOther[i]));
+                freeA = freeA.add(odd.mul(alongA[i]));
+                freeB = freeB.add(odd.mul(alongB[i]));
             }
-            FloatVector ex = FloatVector.zero(SPECIES);
-            FloatVector eOther = FloatVector.zero(SPECIES);
+            FloatVector ea = FloatVector.zero(SPECIES);
+            FloatVector eb = FloatVector.zero(SPECIES);
             for (int i : links) {
                 FloatVector twice = fromArray(SPECIES, f, b[i] + x).mul(2f);
-                ex = ex.add(twice.mul(alongX[i]));
-                eOther = eOther.add(twice.mul(alongOther[i]));
+                ea = ea.add(twice.mul(alongA[i]));
+                eb = eb.add(twice.mul(alongB[i]));
             }
-            freeX = freeX.sub(ex);
-            freeOther = freeOther.sub(eOther);
-            freeX.mul(freeX).add(freeOther.mul(freeOther)).sqrt().intoArray(room, ALONG + n);
+            freeA = freeA.sub(ea);
+            freeB = freeB.sub(eb);
+            freeA.mul(freeA).add(freeB.mul(freeB)).sqrt().intoArray(room, ALONG + n);
             density.intoArray(room, DENSITY + n);
-            freeX.intoArray(room, FREE_X + n);
-            freeOther.intoArray(room, FREE_OTHER + n);
-            ex.intoArray(room, E_X + n);
-            eOther.intoArray(room, E_OTHER + n);
+            freeA.intoArray(room, FREE_A + n);
+            freeB.intoArray(room, FREE_B + n);
+            ea.intoArray(room, E_A + n);
+            eb.intoArray(room, E_B + n);
+        }
+    }
+
+    private void rates(int length, float[] stress, int from, float[] room) {
+        for (int n = 0; n < length; n++) {
+            float along = room[ALONG + n];
+            float rate = (float) friction.rate(along / room[DENSITY + n], roughDrag);
+            stress[from + n] = along * rate;
+            room[RATE + n] = rate;
         }
     }
 
@@ -107,25 +155,25 @@ final class FlatWallSweep implements WallSweep {
         int whole = SPECIES.loopBound(length);
         for (int n = 0, x = at; n < whole; n += SPECIES.length(), x += SPECIES.length()) {
             FloatVector rate = fromArray(SPECIES, room, RATE + n);
-            FloatVector takenX = rate.mul(fromArray(SPECIES, room, FREE_X + n)).add(
-                    fromArray(SPECIES, room, E_X + n));
-            FloatVector takenOther = rate.mul(fromArray(SPECIES, room, FREE_OTHER + n)).add(
-                    fromArray(SPECIES, room, E_OTHER + n));
+            FloatVector takenA = rate.mul(fromArray(SPECIES, room, FREE_A + n)).add(
+                    fromArray(SPECIES, room, E_A + n));
+            FloatVector takenB = rate.mul(fromArray(SPECIES, room, FREE_B + n)).add(
+                    fromArray(SPECIES, room, E_B + n));
             for (int m = 0; m < links.length; m++) {
                 int i = links[m];
-                takenX.mul(pushX[m]).add(takenOther.mul(pushOther[m])).add(fromArray(SPECIES, f, b[i] + x))
+                takenA.mul(pushA[m]).add(takenB.mul(pushB[m])).add(fromArray(SPECIES, f, b[i] + x))
                         .intoArray(f, b[i] + x);
             }
         }
         for (int n = whole; n < length; n++) {
-            pushOne(f, b, at + n, room[RATE + n] * room[FREE_X + n] + room[E_X + n],
-                    room[RATE + n] * room[FREE_OTHER + n] + room[E_OTHER + n]);
+            pushOne(f, b, at + n, room[RATE + n] * room[FREE_A + n] + room[E_A + n],
+                    room[RATE + n] * room[FREE_B + n] + room[E_B + n]);
         }
     }
 
-    private void pushOne(float[] f, int[] b, int x, float takenX, float takenOther) {
+    private void pushOne(float[] f, int[] b, int x, float takenA, float takenB) {
         for (int m = 0; m < links.length; m++) {
-            f[b[links[m]] + x] += takenX * pushX[m] + takenOther * pushOther[m];
+            f[b[links[m]] + x] += takenA * pushA[m] + takenB * pushB[m];
         }
     }
 }

@@ -11,8 +11,10 @@ import slackwater.lattice.WallFriction;
 
 /**
  * The boundaries as copies within the array of populations: all that streaming at constant offsets gets wrong at glass,
- * rock, sand, surface and periodic faces. Done before each sweep; no copy reads what another one writes, so their order
- * does not matter.
+ * rock, sand, surface and periodic faces. No copy reads what another one writes, so their order does not matter, but
+ * each must be done before the sweep touches either of its two places. Most are: just before the first block that does,
+ * while its cells are in the cache. A few are early, before the whole sweep: those of cells that a source kicks, those
+ * of moving walls and those between two threads' blocks.
  *
  * <p>With populations stored in place ([Bailey2009]) an even step leaves f*_j(y) in slot opp(j) of y and the odd step
  * that follows looks for f_i(x) in slot opp(i) of x - c_i; an odd step leaves f*_j(y) in slot j of y + c_j and the even
@@ -24,8 +26,9 @@ final class Links {
     private final WallCells walls;
     private final WallCells kickedWalls;
     private final BitSet kicked = new BitSet();
-    private final Copies even = new Copies();
-    private final Copies odd = new Copies();
+    private final Spans spans;
+    /** For even and for odd steps. */
+    private final Copies[] copies;
     private int[] evenMoving = new int[16];
     private int[] oddMoving = new int[16];
     private float[] gain = new float[16];
@@ -37,10 +40,12 @@ final class Links {
      * @param walls gets the cells at walls but for those that a source kicks, which {@code kickedWalls} gets
      * @param eddy filled with 18 sqrt(2) l^2 of every cell, for its mixing length l, in the array's layout
      */
-    Links(LatticeProblem problem, Layout layout, WallCells walls, WallCells kickedWalls, float[] eddy) {
+    Links(LatticeProblem problem, Layout layout, Spans spans, WallCells walls, WallCells kickedWalls, float[] eddy) {
         Arrays.fill(eddy, eddy(problem, false));
         this.problem = problem;
         this.layout = layout;
+        this.spans = spans;
+        this.copies = new Copies[] {new Copies(spans.count()), new Copies(spans.count())};
         this.walls = walls;
         this.kickedWalls = kickedWalls;
         problem.forces().forEach(force -> IntStream.of(force.cells()).forEach(kicked::set));
@@ -57,21 +62,26 @@ final class Links {
                 }
             }
         }
-        even.pack();
-        odd.pack();
     }
 
-    /** The copies for the parity of the step that follows. */
-    Copies copies(boolean evenStep) {
-        return evenStep ? even : odd;
+    /** Ends the listing, before the first step. */
+    void pack(Shares shares) {
+        copies[0].pack(shares);
+        copies[1].pack(shares);
     }
 
-    /** Adds what moving walls give; after the copies. */
-    void push(float[] f, boolean evenStep) {
-        int[] target = evenStep ? evenMoving : oddMoving;
+    /** Does the early copies for a parity of the step that follows, and adds what moving walls give. */
+    void applyEarly(float[] f, int parity) {
+        copies[parity].applyEarly(f);
+        int[] target = parity == 0 ? evenMoving : oddMoving;
         for (int n = 0; n < movingCount; n++) {
             f[target[n]] += gain[n];
         }
+    }
+
+    /** Does the copies that are due before the blocks [first, end) are swept. */
+    void apply(float[] f, int parity, int first, int end) {
+        copies[parity].apply(f, first, end);
     }
 
     private void addLinks(Streaming streaming, int[] home, float[] eddy, int i, int j, int k) {
@@ -87,8 +97,13 @@ final class Links {
             int opposite = VelocitySet.opposite(direction);
             int evenTo = direction * layout.stride + cell;
             int oddTo = opposite * layout.stride + cell - layout.offset(direction);
-            even.add(evenTo, origin.direction() * layout.stride + left + layout.offset(origin.direction()));
-            odd.add(oddTo, VelocitySet.opposite(origin.direction()) * layout.stride + left);
+            int here = spans.blockOf(cell);
+            int beyond = left + layout.offset(origin.direction());
+            int there = spans.blockOf(beyond) < 0 ? here : spans.blockOf(beyond);
+            int first = origin.gain() != 0 || kicked.get(problem.index(i, j, k)) ? -1 : Math.min(here, there);
+            copies[0].add(first, Math.max(here, there), evenTo, origin.direction() * layout.stride + beyond);
+            copies[1].add(first, Math.max(here, there), oddTo,
+                    VelocitySet.opposite(origin.direction()) * layout.stride + left);
             if (origin.gain() != 0) {
                 addMoving(evenTo, oddTo, origin.gain());
             }

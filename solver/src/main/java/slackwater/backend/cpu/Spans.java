@@ -1,6 +1,7 @@
 package slackwater.backend.cpu;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import slackwater.lattice.LatticeProblem;
 
@@ -10,14 +11,21 @@ import slackwater.lattice.LatticeProblem;
  * threads share them evenly, always at the same places whatever the number of threads.
  */
 final class Spans {
-    private static final int BLOCK = 512;
+    private static final int LEAST_BLOCK = 512;
+    private static final int MOST_BLOCK = 2048;
+    /** A small tank still has so many blocks for threads to share. */
+    private static final int BLOCKS = 64;
     /** Solid stretches at least this long are left out; no shorter than a vector, so that a sweep may run over. */
     private static final int GAP = 64;
+
+    /** Cells past the end of a block that the last vector of any machine may still touch. */
+    private static final int OVERRUN = GAP - 1;
 
     private final int[] from;
     private final int[] to;
 
     Spans(LatticeProblem problem, Layout layout) {
+        int length = blockLength(problem.cells());
         List<int[]> blocks = new ArrayList<>();
         int start = -1;
         int end = -1;
@@ -28,7 +36,7 @@ final class Spans {
                         continue;
                     }
                     int cell = layout.cell(i, j, k);
-                    if (start >= 0 && (cell - end >= GAP || cell - start >= BLOCK && (cell - start) % BLOCK == 0)) {
+                    if (start >= 0 && (cell - end >= GAP || cell - start >= length && (cell - start) % length == 0)) {
                         blocks.add(new int[] {start, end});
                         start = -1;
                     }
@@ -44,6 +52,11 @@ final class Spans {
         to = blocks.stream().mapToInt(block -> block[1]).toArray();
     }
 
+    private static int blockLength(int cells) {
+        int even = cells / BLOCKS / GAP * GAP;
+        return Math.max(LEAST_BLOCK, Math.min(MOST_BLOCK, even));
+    }
+
     int count() {
         return from.length;
     }
@@ -54,5 +67,12 @@ final class Spans {
 
     int to(int block) {
         return to[block];
+    }
+
+    /** The block whose sweep touches a place in the array; below 0 if none does. */
+    int blockOf(int place) {
+        int found = Arrays.binarySearch(from, place);
+        int block = found >= 0 ? found : -found - 2;
+        return block >= 0 && place < to[block] + OVERRUN ? block : -1;
     }
 }

@@ -9,36 +9,48 @@ import java.util.OptionalInt;
 import slackwater.lattice.WallFriction;
 
 /**
- * The cells that touch a wall of the law of the wall, in the order of memory, and their treatment: after the links have
- * bounced their populations back, the momentum along the wall that this took is given back and the friction of the law
- * is taken instead. No cell touches another's populations. Doing links and walls twice is as good as once, since the
- * links begin anew from populations that this leaves alone. Source: [Asmuth2021]; docs/numerics.md.
+ * The cells that touch a wall of the law of the wall, block by block of the sweep, and their treatment: after the links
+ * have bounced their populations back, the momentum along the wall that this took is given back and the friction of the
+ * law is taken instead. No cell touches another's populations, so their order does not matter; within a block, cells of
+ * one kind that lie in a row are treated together. Doing links and walls twice is as good as once, since the links
+ * begin anew from populations that this leaves alone. Source: [Asmuth2021]; docs/numerics.md.
  */
 final class WallCells {
-    /** Rows are cut at this many cells, so that threads share them evenly: whole vectors of any machine. */
+    /** Rows are no longer than this many cells: whole vectors of any machine. */
     static final int LONGEST_ROW = 64;
 
     private final FrictionTable friction;
+    private final Spans spans;
+    private final int pitch;
+    private final boolean vectors;
     private final Map<List<Number>, OptionalInt> numbers = new HashMap<>();
-    private final List<WallSweep> sweepList = new ArrayList<>();
+    private final List<WallSweep> kinds = new ArrayList<>();
     private WallSweep[] sweeps = new WallSweep[0];
     private int[] cell = new int[256];
-    private float[] stress = new float[256];
+    private int[] place = new int[256];
+    private int[] kind = new int[256];
     private int count;
-    private int[] rowStart = new int[257];
-    private int[] rowHome = new int[256];
-    private int[] rowKind = new int[256];
-    private int rows;
-    private final Spans spans;
-    /** First row of each block, up to the block of the last cell. */
+    private float[] stress = new float[0];
     private final int[] firstRow;
-    private int block;
+    private int[] rowStart = new int[0];
+    private int rows;
 
-    /** @param spans the blocks of the sweep: a row ends where one does */
-    WallCells(WallFriction law, Spans spans) {
+    /**
+     * @param spans the blocks of the sweep
+     * @param pitch distance in the array from a cell to its neighbour along y
+     * @param vectors whether the Java machine has its vector module
+     */
+    WallCells(WallFriction law, Spans spans, int pitch, boolean vectors) {
         friction = new FrictionTable(law);
         this.spans = spans;
-        firstRow = new int[spans.count()];
+        this.pitch = pitch;
+        this.vectors = vectors;
+        firstRow = new int[spans.count() + 1];
+    }
+
+    /** Room for what a thread keeps while it treats a row. */
+    static float[] room(boolean vectors) {
+        return vectors ? FlatWallSweep.room() : new float[0];
     }
 
     /**
@@ -56,22 +68,12 @@ final class WallCells {
         }
         if (count == cell.length) {
             cell = Arrays.copyOf(cell, 2 * count);
-            stress = Arrays.copyOf(stress, 2 * count);
+            place = Arrays.copyOf(place, 2 * count);
+            kind = Arrays.copyOf(kind, 2 * count);
         }
         cell[count] = index;
-        boolean cut = enter(at);
-        extend(at, number.getAsInt(), cut);
-        count++;
-        rowStart[rows] = count;
-    }
-
-    /** Goes on to the block of a cell; true if that is another one. */
-    private boolean enter(int at) {
-        int before = block;
-        while (at >= spans.to(block)) {
-            firstRow[++block] = rows;
-        }
-        return block > before;
+        place[count] = at;
+        kind[count++] = number.getAsInt();
     }
 
     /** The number of this kind of wall; empty if plain bounce-back is to stay. */
@@ -80,34 +82,64 @@ final class WallCells {
         if (!wall.slides()) {
             return OptionalInt.empty();
         }
-        sweepList.add(wall.flatAlongX() ? new FlatWallSweep(friction, wall) : new AnyWallSweep(friction, wall));
-        sweeps = sweepList.toArray(WallSweep[]::new);
-        return OptionalInt.of(sweeps.length - 1);
+        kinds.add(wall.flat() && vectors ? new FlatWallSweep(friction, wall, wall.acrossX() ? pitch : 1)
+                : new AnyWallSweep(friction, wall));
+        return OptionalInt.of(kinds.size() - 1);
     }
 
-    /** Lengthens the last row by a cell or begins a new one. */
-    private void extend(int at, int kind, boolean cut) {
-        int length = rows == 0 || cut ? 0 : count - rowStart[rows - 1];
-        if (length > 0 && length < LONGEST_ROW && kind == rowKind[rows - 1] && at == rowHome[rows - 1] + length) {
-            return;
+    /** Ends the adding, before the first step: brings the cells of each block into rows. */
+    void pack() {
+        sweeps = kinds.toArray(WallSweep[]::new);
+        stress = new float[count];
+        rowStart = new int[count + 1];
+        for (int block = 0, from = 0; block < spans.count(); block++) {
+            int to = from;
+            while (to < count && place[to] < spans.to(block)) {
+                to++;
+            }
+            sort(from, to);
+            firstRow[block] = rows;
+            for (int n = from; n < to; n++) {
+                if (n == from || !continues(n)) {
+                    rowStart[rows++] = n;
+                }
+            }
+            from = to;
         }
-        if (rows == rowHome.length) {
-            rowStart = Arrays.copyOf(rowStart, 2 * rows + 1);
-            rowHome = Arrays.copyOf(rowHome, 2 * rows);
-            rowKind = Arrays.copyOf(rowKind, 2 * rows);
-        }
+        firstRow[spans.count()] = rows;
         rowStart[rows] = count;
-        rowHome[rows] = at;
-        rowKind[rows++] = kind;
+        rowStart = Arrays.copyOf(rowStart, rows + 1);
     }
 
-    /** The first row in a block of the sweep or in any that follows. */
-    int firstRow(int block) {
-        return block > this.block ? rows : firstRow[block];
+    /** Brings cells of one kind together, in the order of memory. */
+    private void sort(int from, int to) {
+        long[] keys = new long[to - from];
+        for (int n = from; n < to; n++) {
+            keys[n - from] = (long) kind[n] << Integer.SIZE | n;
+        }
+        Arrays.sort(keys);
+        int[] oldCell = Arrays.copyOfRange(cell, from, to);
+        int[] oldPlace = Arrays.copyOfRange(place, from, to);
+        for (int n = from; n < to; n++) {
+            int old = (int) keys[n - from] - from;
+            cell[n] = oldCell[old];
+            place[n] = oldPlace[old];
+            kind[n] = (int) (keys[n - from] >>> Integer.SIZE);
+        }
     }
 
-    int rows() {
-        return rows;
+    private boolean continues(int n) {
+        return kind[n] == kind[n - 1] && place[n] == place[n - 1] + sweeps[kind[n]].step()
+                && n - rowStart[rows - 1] < LONGEST_ROW;
+    }
+
+    /** Work for the cells of a block, in sweeps of a cell. */
+    double work(int block) {
+        double work = 0;
+        for (int n = rowStart[firstRow[block]]; n < rowStart[firstRow[block + 1]]; n++) {
+            work += sweeps[kind[n]].work();
+        }
+        return work;
     }
 
     /** No stress, as before the first step. */
@@ -122,10 +154,11 @@ final class WallCells {
         }
     }
 
-    /** Treats the rows [from, to); after the links. Parameters as in {@link WallSweep#slide}. */
-    void apply(float[] f, int[] base, int from, int to, float[] room) {
-        for (int n = from; n < to; n++) {
-            sweeps[rowKind[n]].slide(f, base, rowHome[n], rowStart[n + 1] - rowStart[n], stress, rowStart[n], room);
+    /** Treats the cells in the blocks [first, end); after their links. Parameters as in {@link WallSweep#slide}. */
+    void apply(float[] f, int[] base, int first, int end, float[] room) {
+        for (int row = firstRow[first]; row < firstRow[end]; row++) {
+            int n = rowStart[row];
+            sweeps[kind[n]].slide(f, base, place[n], rowStart[row + 1] - n, stress, n, room);
         }
     }
 }

@@ -50,10 +50,15 @@ record WallShape(int[] links, double roughDrag, double area, double[] normal, do
         return oneSided && area >= LEAST_AREA && inverse[0] + inverse[1] + inverse[2] > 0;
     }
 
-    /** True for a flat wall along x: rows of such cells can be treated together. */
-    boolean flatAlongX() {
-        return links.length == 9 && Math.abs(area - 1) < 1e-9 && normal[0] == 0 && IntStream.of(links).allMatch(
-                i -> VelocitySet.cy(i) * normal[1] + VelocitySet.cz(i) * normal[2] == 1);
+    /** True for a flat wall across an axis: rows of such cells can be treated together. */
+    boolean flat() {
+        return links.length == 9 && Math.abs(area - 1) < 1e-9 && IntStream.of(links).allMatch(
+                i -> VelocitySet.cx(i) * normal[0] + VelocitySet.cy(i) * normal[1] + VelocitySet.cz(i) * normal[2] == 1);
+    }
+
+    /** True if the wall is across x, so that its cells lie below each other and not side by side. */
+    boolean acrossX() {
+        return normal[0] != 0;
     }
 
     /** Inverse of m within the plane across the normal; 0 in a direction in which no link can take momentum. */
