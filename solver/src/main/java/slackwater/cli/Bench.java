@@ -1,9 +1,9 @@
 package slackwater.cli;
 
 import java.io.PrintWriter;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
@@ -11,24 +11,26 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import slackwater.backend.Backend;
 import slackwater.backend.FlowSolver;
 import slackwater.backend.Moments;
 import slackwater.backend.cpu.CpuBackend;
-import slackwater.lattice.CollisionOperator.Bgk;
-import slackwater.lattice.Faces;
-import slackwater.lattice.LatticeProblem;
-import slackwater.lattice.VelocitySet;
+import slackwater.discretisation.Discretisation;
+import slackwater.field.Velocity;
+import slackwater.simulation.LiveRun;
 
 /** Measures this machine and the solver on it, in one run, so that the one can be judged by the other. */
 @Command(name = "bench", mixinStandardHelpOptions = true,
-        description = "Measures the speed of the solver and of the machine's memory.",
-        footer = {"", "The share is of what the memory allows: one read and one write of every population.", "",
+        description = "Measures the speed of the solver and of the machine's memory and arithmetic.",
+        footer = {"", "An invented tank on cells of 2, 1 and 0.5 cm, first empty, then with more and more of what a",
+            "run has. The share is of what the machine allows: one read and one write of every", "population, "
+            + CpuBackend.OPERATIONS_PER_CELL + " additions and multiplications a cell, whichever takes longer.", "",
             "Examples:", "  slackwater bench", "  slackwater bench --threads 1"})
 final class Bench implements Callable<Integer> {
-    private static final int REPEATS = 5;
-    private static final int STEPS = 200;
-    private static final int COPY_FLOATS = 32 * 1024 * 1024;
-    private static final int BYTES_PER_CELL = 2 * Float.BYTES * VelocitySet.Q;
+    private static final int TRIES = 5;
+    /** A try is long enough to be timed and short enough to be borne. */
+    private static final double CELLS_A_TRY = 3e7;
+    private static final double[] CELLS_M = {0.02, 0.01, 0.005};
 
     @Spec
     private CommandSpec spec;
@@ -36,72 +38,117 @@ final class Bench implements Callable<Integer> {
     @Mixin
     private GridOptions options;
 
+    /** Something that goes on by some steps. */
+    private interface Stepper extends AutoCloseable {
+        int advance();
+
+        @Override
+        void close();
+    }
+
     @Override
     public Integer call() {
         int threads = options.threads();
-        double bandwidth = median(copies(threads));
-        say("%d threads, Java %s, %s", threads, Runtime.version(), System.getProperty("os.arch"));
-        say("memory, read and written in place: %.1f GB/s (median of %d)", bandwidth / 1e9, REPEATS);
-        for (int[] size : new int[][] {{120, 60, 50}, {240, 120, 100}}) {
-            for (boolean rock : new boolean[] {false, true}) {
-                double[] rates = updates(size, rock, threads);
-                say("%d x %d x %d %s: %.0f million cells/s (median of %d; %.0f to %.0f), %.0f %% of the memory's limit",
-                        size[0], size[1], size[2], rock ? "with a sphere of rock, 15 %" : "open water",
-                        median(rates) / 1e6, REPEATS, Arrays.stream(rates).min().orElse(0) / 1e6,
-                        Arrays.stream(rates).max().orElse(0) / 1e6, 100 * median(rates) * BYTES_PER_CELL / bandwidth);
+        Backend backend = new CpuBackend(threads);
+        say("%d threads, Java %s, %s, %s", threads, Runtime.version(), System.getProperty("os.arch"), backend.name());
+        Machine machine = Machine.measure(threads);
+        double byMemory = machine.bytesPerS() / CpuBackend.BYTES_PER_CELL;
+        double byArithmetic = machine.operationsPerS() / CpuBackend.OPERATIONS_PER_CELL;
+        say("memory, read and written in place: %.1f GB/s, enough for %.0f million cells/s", machine.bytesPerS() / 1e9,
+                byMemory / 1e6);
+        say("arithmetic: %.0f thousand million operations/s, enough for %.0f million cells/s",
+                machine.operationsPerS() / 1e9, byArithmetic / 1e6);
+        double limit = Math.min(byMemory, byArithmetic);
+        for (double cellSizeM : CELLS_M) {
+            for (BenchTank tank : BenchTank.values()) {
+                Discretisation discretisation = tank.on(cellSizeM);
+                double[] rates = rates(tank, discretisation, backend);
+                var grid = discretisation.voxels().grid();
+                say("%d x %d x %d %s: %.0f million cells/s (%.0f to %.0f), %.0f %% of the limit", grid.nx(), grid.ny(),
+                        grid.nz(), tank.words(), rates[TRIES / 2] / 1e6, rates[0] / 1e6, rates[TRIES - 1] / 1e6,
+                        100 * rates[TRIES / 2] / limit);
             }
         }
         return ExitCode.DONE;
     }
 
-    /** Bytes a second of adding 1 to every value of an array larger than any cache. */
-    private static double[] copies(int threads) {
-        float[] values = new float[COPY_FLOATS];
-        int share = COPY_FLOATS / threads;
-        return IntStream.range(0, REPEATS + 2).mapToDouble(repeat -> {
-            long start = System.nanoTime();
-            IntStream.range(0, threads).parallel().forEach(worker -> {
-                for (int n = worker * share; n < (worker + 1) * share; n++) {
-                    values[n] += 1;
-                }
-            });
-            return 2.0 * Float.BYTES * share * threads / ((System.nanoTime() - start) * 1e-9);
-        }).skip(2).toArray();
-    }
-
-    /** Cells a second, rock cells counted too, since they are swept as well. */
-    private static double[] updates(int[] size, boolean rock, int threads) {
-        int cells = size[0] * size[1] * size[2];
-        boolean[] solid = new boolean[cells];
-        double radius = Math.cbrt(0.15 * cells * 3 / (4 * Math.PI));
-        Moments stirred = new Moments(cells);
-        Random random = new Random(1);
-        for (int n = 0; n < cells; n++) {
-            double x = n % size[0] - size[0] / 2.0;
-            double y = n / size[0] % size[1] - size[1] / 2.0;
-            double z = n / size[0] / size[1] - size[2] / 2.0;
-            solid[n] = rock && x * x + y * y + z * z < radius * radius;
-            stirred.ux()[n] = (float) (0.03 * random.nextGaussian());
-        }
-        LatticeProblem problem = new LatticeProblem(size[0], size[1], size[2], solid, Faces.tank(),
-                new Bgk(0.50005, 0.2), List.of(), List.of(), 1);
-        try (FlowSolver solver = new CpuBackend(threads).solver(problem)) {
-            solver.initialise(stirred);
-            solver.advance(2 * STEPS);
-            return IntStream.range(0, REPEATS).mapToDouble(repeat -> {
+    /** Cells a second, rock cells counted too; in rising order. */
+    private static double[] rates(BenchTank tank, Discretisation discretisation, Backend backend) {
+        int cells = discretisation.problem().cells();
+        try (Stepper stepper = tank == BenchTank.RUN ? run(discretisation, backend) : solver(discretisation, backend)) {
+            goOn(stepper, cells);
+            goOn(stepper, cells);
+            return IntStream.range(0, TRIES).mapToDouble(attempt -> {
                 long start = System.nanoTime();
-                solver.advance(STEPS);
-                return (double) STEPS * cells / ((System.nanoTime() - start) * 1e-9);
-            }).toArray();
+                int steps = goOn(stepper, cells);
+                return (double) steps * cells / ((System.nanoTime() - start) * 1e-9);
+            }).sorted().toArray();
         }
     }
 
-    private static double median(double[] values) {
-        return Arrays.stream(values).sorted().toArray()[values.length / 2];
+    private static int goOn(Stepper stepper, int cells) {
+        int steps = 0;
+        while ((double) steps * cells < CELLS_A_TRY) {
+            steps += stepper.advance();
+        }
+        return steps;
+    }
+
+    private static Stepper solver(Discretisation discretisation, Backend backend) {
+        FlowSolver solver = backend.solver(discretisation.problem());
+        Moments stirred = new Moments(discretisation.problem().cells());
+        System.arraycopy(stirred(discretisation), 0, stirred.ux(), 0, stirred.cells());
+        solver.initialise(stirred);
+        return new Stepper() {
+            @Override
+            public int advance() {
+                solver.advance(2);
+                return 2;
+            }
+
+            @Override
+            public void close() {
+                solver.close();
+            }
+        };
+    }
+
+    private static Stepper run(Discretisation discretisation, Backend backend) {
+        float[] speeds = stirred(discretisation);
+        float[] none = new float[speeds.length];
+        for (int n = 0; n < speeds.length; n++) {
+            speeds[n] *= (float) discretisation.units().speedMPerS();
+        }
+        Velocity water = new Velocity(discretisation.voxels().grid(), discretisation.voxels().fluid(), speeds, none,
+                none);
+        LiveRun run = new LiveRun(discretisation.begunWith(Optional.of(water)), List.of(), backend);
+        return new Stepper() {
+            @Override
+            public int advance() {
+                run.advance();
+                return discretisation.plan().stepsPerSample();
+            }
+
+            @Override
+            public void close() {
+                run.close();
+            }
+        };
+    }
+
+    /** Random speeds along x, cells a step, so that nothing is small enough to be slow. */
+    private static float[] stirred(Discretisation discretisation) {
+        Random random = new Random(1);
+        float[] speeds = new float[discretisation.problem().cells()];
+        for (int n = 0; n < speeds.length; n++) {
+            speeds[n] = discretisation.voxels().solid()[n] ? 0 : (float) (0.03 * random.nextGaussian());
+        }
+        return speeds;
     }
 
     private void say(String format, Object... values) {
         PrintWriter out = spec.commandLine().getOut();
         out.println(String.format(Locale.ROOT, format, values));
+        out.flush();
     }
 }

@@ -84,20 +84,26 @@ public record Cost(long cells, long bytes, double leastS, double mostS) {
         }
     }
 
-    /** Estimates a run by a short trial of the solver on this machine. */
+    /** Estimates a run from rest by a short trial of the solver on this machine. */
     static Cost of(Discretisation discretisation, int threads) {
-        Grid grid = discretisation.voxels().grid();
-        long[] steps = Simulator.stepRange(discretisation.plan());
-        double cellsPerS = trialCellsPerS(discretisation, threads);
-        double perStepS = grid.cells() / cellsPerS;
-        return new Cost(grid.cells(), bytes(grid.nx(), grid.ny(), grid.nz()), steps[0] * perStepS,
-                steps[1] * perStepS);
+        return of(discretisation, threads, Simulator.stepRange(discretisation.plan(), true));
     }
 
-    /** The same with a companion on cells that are larger by a ratio: fewer of them, and fewer steps. */
-    Cost withCompanion(double ratio) {
-        double more = 1 + 1 / Math.pow(ratio, 4);
-        return new Cost(cells, bytes, leastS * more, mostS * more);
+    /** The same after a companion on cells that are larger by a ratio: fewer of them, and fewer steps. */
+    static Cost withCompanion(Discretisation discretisation, int threads, double ratio) {
+        long[] coarse = Simulator.stepRange(discretisation.plan(), true);
+        long[] steps = Simulator.stepRange(discretisation.plan(), false);
+        for (int n = 0; n < steps.length; n++) {
+            steps[n] += Math.round(coarse[n] / Math.pow(ratio, 4));
+        }
+        return of(discretisation, threads, steps);
+    }
+
+    private static Cost of(Discretisation discretisation, int threads, long[] steps) {
+        Grid grid = discretisation.voxels().grid();
+        double perStepS = grid.cells() / trialCellsPerS(discretisation, threads);
+        return new Cost(grid.cells(), bytes(grid.nx(), grid.ny(), grid.nz()), steps[0] * perStepS,
+                steps[1] * perStepS);
     }
 
     private static long bytes(int nx, int ny, int nz) {

@@ -101,7 +101,8 @@ final class Run implements Callable<Integer> {
         Computation computation = new Computation(out(), backend, new RunLimits(mostWaterS));
         Companion companion = doubt.oneGrid() ? Companion.LEFT_OUT
                 : Companion.of(scenario, companionM, options.seed(), computation::run);
-        RunOutcome outcome = noGrains ? computation.run(setup) : computation.runRecorded(setup);
+        Setup begun = setup.begunWith(companion.ending());
+        RunOutcome outcome = noGrains ? computation.run(begun) : computation.runRecorded(begun);
         if (outcome instanceof Diverged diverged) {
             return diverged(diverged);
         }
@@ -132,10 +133,8 @@ final class Run implements Callable<Integer> {
 
     /** Says on a terminal what is to come, and refuses what nobody waits for unless they said so. */
     private void announce(Discretisation discretisation) {
-        Cost cost = Cost.of(discretisation, options.threads());
-        if (!doubt.oneGrid()) {
-            cost = cost.withCompanion(doubt.ratio());
-        }
+        Cost cost = doubt.oneGrid() ? Cost.of(discretisation, options.threads())
+                : Cost.withCompanion(discretisation, options.threads(), doubt.ratio());
         if (cost.leastS() > LONGEST_UNASKED_S && Double.isInfinite(mostWaterS)) {
             throw new BadInput("this run would take " + Cost.time(cost.leastS()) + " at least: take larger cells"
                     + " (--cell-cm), or say how much water time to compute (--max-seconds)");

@@ -1,11 +1,13 @@
 package slackwater.cli;
 
 import java.util.List;
+import java.util.Optional;
 import slackwater.analysis.Probes;
 import slackwater.discretisation.Discretisation;
 import slackwater.discretisation.Discretiser;
 import slackwater.discretisation.Voxels;
 import slackwater.field.Probe;
+import slackwater.field.Velocity;
 import slackwater.scenario.Scenario;
 
 /**
@@ -25,6 +27,12 @@ record Setup(Scenario scenario, long seed, double haste, Voxels voxels, Discreti
     /** The same with half the step. */
     Setup slower() {
         double half = haste / 2;
-        return new Setup(scenario, seed, half, voxels, Discretiser.discretise(scenario, voxels, seed, half), probes);
+        return new Setup(scenario, seed, half, voxels, Discretiser.discretise(scenario, voxels, seed, half)
+                .begunWith(discretisation.start()), probes);
+    }
+
+    /** The same, begun with water that is given, if any is. */
+    Setup begunWith(Optional<Velocity> water) {
+        return new Setup(scenario, seed, haste, voxels, discretisation.begunWith(water), probes);
     }
 }

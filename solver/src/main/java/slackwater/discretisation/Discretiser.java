@@ -26,8 +26,8 @@ import slackwater.units.Seawater;
 
 /** Turns a scenario into a lattice problem. The constants are argued for in docs/numerics.md. */
 public final class Discretiser {
-    /** Speed of the fastest source in cells a step: Mach 0.17. */
-    private static final double LATTICE_SPEED = 0.1;
+    /** Speed of the fastest source in cells a step: Mach 0.26. */
+    private static final double LATTICE_SPEED = 0.15;
     private static final double SMAGORINSKY = 0.18;
     /** r.m.s. of the random part of a jet's force, as a share of the force. */
     private static final double FLUCTUATION = 0.2;

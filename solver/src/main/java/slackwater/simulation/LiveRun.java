@@ -46,11 +46,12 @@ public final class LiveRun implements AutoCloseable {
     private FlowState good;
     private Optional<Averaged> before = Optional.empty();
 
-    /** Water at rest. */
+    /** Begins with the water that the layout is given, or at rest. */
     public LiveRun(Discretisation discretisation, List<Probe> watched, Backend backend) {
         this.backend = backend;
         this.discretisation = discretisation;
         this.solver = backend.solver(discretisation.problem());
+        Bridge.start(discretisation).ifPresent(solver::initialise);
         this.good = solver.state();
         begin(watched);
     }
@@ -138,9 +139,7 @@ public final class LiveRun implements AutoCloseable {
 
     /** Velocity at this moment. */
     public Velocity velocity() {
-        float scale = (float) discretisation.units().speedMPerS();
-        return new Velocity(discretisation.voxels().grid(), discretisation.voxels().fluid(),
-                scaled(moments.ux(), scale), scaled(moments.uy(), scale), scaled(moments.uz(), scale));
+        return Bridge.velocity(moments, discretisation);
     }
 
     /** How far the averages can be trusted. */
@@ -172,8 +171,8 @@ public final class LiveRun implements AutoCloseable {
         RunQuality quality = quality();
         List<ProbeSeries> series = probes.stream().map(probe -> probe.series(discretisation.plan().sampleS())).toList();
         var statistics = averages.statistics(discretisation.units());
-        return quality.settled() ? new RunOutcome.Completed(statistics, series, quality)
-                : new RunOutcome.NotSettled(statistics, series, quality);
+        return quality.settled() ? new RunOutcome.Completed(statistics, series, quality, velocity())
+                : new RunOutcome.NotSettled(statistics, series, quality, velocity());
     }
 
     private RunQuality quality() {
@@ -202,13 +201,5 @@ public final class LiveRun implements AutoCloseable {
     @Override
     public void close() {
         solver.close();
-    }
-
-    private static float[] scaled(float[] values, float factor) {
-        float[] scaled = new float[values.length];
-        for (int n = 0; n < values.length; n++) {
-            scaled[n] = values[n] * factor;
-        }
-        return scaled;
     }
 }

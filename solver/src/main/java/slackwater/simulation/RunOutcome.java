@@ -4,6 +4,7 @@ import java.util.List;
 import slackwater.field.FlowStatistics;
 import slackwater.field.ProbeSeries;
 import slackwater.field.RunQuality;
+import slackwater.field.Velocity;
 import slackwater.geometry.Vec3;
 
 /** How a run ended. */
@@ -15,14 +16,19 @@ public sealed interface RunOutcome {
         List<ProbeSeries> series();
 
         RunQuality quality();
+
+        /** The water at the end, for another run to begin with. */
+        Velocity ending();
     }
 
     /** The readings stopped changing. */
-    record Completed(FlowStatistics statistics, List<ProbeSeries> series, RunQuality quality) implements Averaged {
+    record Completed(FlowStatistics statistics, List<ProbeSeries> series, RunQuality quality, Velocity ending)
+            implements Averaged {
     }
 
     /** The limit came first; the quality says what was still moving. */
-    record NotSettled(FlowStatistics statistics, List<ProbeSeries> series, RunQuality quality) implements Averaged {
+    record NotSettled(FlowStatistics statistics, List<ProbeSeries> series, RunQuality quality, Velocity ending)
+            implements Averaged {
     }
 
     /**

@@ -10,16 +10,17 @@ import slackwater.discretisation.TimePlan;
 import slackwater.field.Probe;
 import slackwater.field.ProbeSeries;
 import slackwater.field.RunQuality;
+import slackwater.field.Velocity;
 
 /**
  * Lets the water run until it has settled, then averages until the readings are known well enough.
  *
  * <p>Time goes in batches of about one turn of the tank's water. Spin-up ends when the tank's mean speed has stopped
- * changing from batch to batch; averaging ends when no longer run could change a verdict (batch means, 95 % by
- * Student's t), at the earliest after {@value #LEAST_BATCHES} batches and at the latest after {@value #MOST_BATCHES}.
+ * changing from batch to batch, or after one batch if the run began with a flow and not at rest; averaging ends when no
+ * longer run could change a verdict (batch means, 95 % by Student's t), at the earliest after {@value #LEAST_BATCHES}
+ * batches and at the latest after {@value #MOST_BATCHES}.
  */
 public final class Simulator {
-    private static final int LEAST_SPIN_UP = Steadiness.LEAST_SPIN_UP;
     private static final int MOST_SPIN_UP = Steadiness.MOST_SPIN_UP;
     private static final int LEAST_BATCHES = Steadiness.LEAST_BATCHES;
     private static final int MOST_BATCHES = 16;
@@ -76,13 +77,20 @@ public final class Simulator {
         return Averages.bytes(cells) + 11 * Float.BYTES * cells;
     }
 
-    /** Steps of the shortest and of the longest run that a plan allows. */
-    public static long[] stepRange(TimePlan plan) {
+    /**
+     * Steps of the shortest and of the longest run that a plan allows.
+     *
+     * @param fromRest whether it begins with water at rest, or else with a flow
+     */
+    public static long[] stepRange(TimePlan plan, boolean fromRest) {
         long batch = (long) plan.stepsPerSample() * plan.samplesPerBatch();
-        return new long[] {(LEAST_SPIN_UP + LEAST_BATCHES) * batch, (MOST_SPIN_UP + MOST_BATCHES) * batch};
+        int least = fromRest ? Steadiness.LEAST_SPIN_UP : Steadiness.SPIN_UP_OF_A_FLOW;
+        int most = fromRest ? MOST_SPIN_UP : Steadiness.SPIN_UP_OF_A_FLOW;
+        return new long[] {(least + LEAST_BATCHES) * batch, (most + MOST_BATCHES) * batch};
     }
 
     private RunOutcome run() {
+        Bridge.start(discretisation).ifPresent(solver::initialise);
         while (spinUp.isEmpty() || !spunUp() && mayGoOn()) {
             if (!batch(false)) {
                 return diverged();
@@ -142,7 +150,7 @@ public final class Simulator {
 
     private void report(int samples) {
         double batches = spinUp.size() + averaged.size() + (double) samples / plan.samplesPerBatch();
-        double ahead = spunUp() ? spinUp.size() + MOST_BATCHES : MOST_SPIN_UP + MOST_BATCHES;
+        double ahead = (spunUp() || !fromRest() ? Math.max(1, spinUp.size()) : MOST_SPIN_UP) + MOST_BATCHES;
         double share = Math.min(1, batches / Math.min(ahead, Math.max(batches, limits.mostWaterS() / plan.batchS())));
         onlookers.progress().at(share, solver.step() * plan.timeStepS(), wallS() * (1 - share) / share);
     }
@@ -152,7 +160,11 @@ public final class Simulator {
     }
 
     private boolean spunUp() {
-        return Steadiness.spunUp(spinUp);
+        return fromRest() ? Steadiness.spunUp(spinUp) : spinUp.size() >= Steadiness.SPIN_UP_OF_A_FLOW;
+    }
+
+    private boolean fromRest() {
+        return discretisation.start().isEmpty();
     }
 
     private boolean settled() {
@@ -169,24 +181,26 @@ public final class Simulator {
                 plan.timeStepS(), solver.step(), greatestMach, drift, rate, wallS());
         List<ProbeSeries> series = probes.stream().map(probe -> probe.series(plan.sampleS())).toList();
         var statistics = averages.statistics(discretisation.units());
-        return settled ? new RunOutcome.Completed(statistics, series, quality)
-                : new RunOutcome.NotSettled(statistics, series, quality);
+        Velocity ending = Bridge.velocity(moments, discretisation);
+        return settled ? new RunOutcome.Completed(statistics, series, quality, ending)
+                : new RunOutcome.NotSettled(statistics, series, quality, ending);
     }
 
     private String remark(boolean settled) {
-        String periods = plan.wholePeriods() ? ""
-                : " The pumps' periods share no short common multiple: averages are over the longest one.";
+        String notes = (fromRest() ? "" : " It began with the water that the larger cells had come to.")
+                + (plan.wholePeriods() ? ""
+                : " The pumps' periods share no short common multiple: averages are over the longest one.");
         if (settled) {
-            return "The readings have settled." + periods;
+            return "The readings have settled." + notes;
         }
         if (averaged.size() < LEAST_BATCHES) {
-            return "The time limit left too little water time to average over; allow more." + periods;
+            return "The time limit left too little water time to average over; allow more." + notes;
         }
         if (Steadiness.trend(averaged)) {
-            return "The tank's mean speed was still changing." + periods;
+            return "The tank's mean speed was still changing." + notes;
         }
         List<String> open = probes.stream().filter(probe -> !probe.settled()).map(ProbeRecord::name).toList();
-        return "Still too uncertain to judge: " + String.join(", ", open) + "." + periods;
+        return "Still too uncertain to judge: " + String.join(", ", open) + "." + notes;
     }
 
     private RunOutcome diverged() {

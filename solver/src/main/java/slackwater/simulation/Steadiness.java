@@ -8,6 +8,8 @@ import java.util.List;
  */
 final class Steadiness {
     static final int LEAST_SPIN_UP = 3;
+    /** Water that begins as a flow of the same pumps on other cells has found its way after one turn. */
+    static final int SPIN_UP_OF_A_FLOW = 1;
     static final int MOST_SPIN_UP = 10;
     static final int LEAST_BATCHES = 6;
     /** The tank's mean speed counts as settled when it changes by less than this from batch to batch. */

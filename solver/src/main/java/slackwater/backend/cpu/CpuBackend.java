@@ -5,6 +5,7 @@ import java.util.List;
 import slackwater.backend.Backend;
 import slackwater.backend.FlowSolver;
 import slackwater.lattice.LatticeProblem;
+import slackwater.lattice.VelocitySet;
 
 /**
  * The fast back end: single precision, in place, several threads, the same bits on any number of them; vectorised where
@@ -12,6 +13,11 @@ import slackwater.lattice.LatticeProblem;
  * within rounding.
  */
 public final class CpuBackend implements Backend {
+    /** Memory that a step of a cell reads and writes at least: every population once. */
+    public static final int BYTES_PER_CELL = 2 * Float.BYTES * VelocitySet.Q;
+    /** Additions, multiplications, divisions and roots in the collision of a cell, counted in {@link BgkSweep}. */
+    public static final int OPERATIONS_PER_CELL = 315;
+
     private static final String VECTOR_MODULE = "jdk.incubator.vector";
 
     private final int threads;

@@ -52,8 +52,8 @@ record WallShape(int[] links, double roughDrag, double area, double[] normal, do
 
     /** True for a flat wall across an axis: rows of such cells can be treated together. */
     boolean flat() {
-        return links.length == 9 && Math.abs(area - 1) < 1e-9 && IntStream.of(links).allMatch(
-                i -> VelocitySet.cx(i) * normal[0] + VelocitySet.cy(i) * normal[1] + VelocitySet.cz(i) * normal[2] == 1);
+        return links.length == 9 && Math.abs(area - 1) < 1e-9 && IntStream.of(links).allMatch(i -> VelocitySet.cx(i)
+                * normal[0] + VelocitySet.cy(i) * normal[1] + VelocitySet.cz(i) * normal[2] == 1);
     }
 
     /** True if the wall is across x, so that its cells lie below each other and not side by side. */
