@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import slackwater.analysis.Figures;
 import slackwater.analysis.Verdict;
+import slackwater.report.CsvText;
 import slackwater.scenario.Pump;
 import slackwater.scenario.Scenario;
 import slackwater.search.Finding;
@@ -50,7 +51,7 @@ final class CompareText {
                 + "cost_per_year,lowest_output_percent,worst_outage_loses");
         for (Offer offer : offers) {
             rows.add(String.format(Locale.ROOT, "%s,%s,%s,%d,%d,%d,%s,%s,%s,%s,%s,%s,%s,%s",
-                    Cell.quoted(offer.set().label()), number(offer.set().price()),
+                    CsvText.quoted(offer.set().label()), number(offer.set().price()),
                     offer.finding().map(found -> String.valueOf(found.corals().size())).orElse(""), offer.inRange(),
                     offer.certain(), offer.kept(),
                     offer.finding().map(found -> Figures.decimal(found.stillShareFraction() * 100, 1)).orElse(""),
