@@ -16,9 +16,9 @@ public final class Trials {
     private static final List<Double> SHOWN_S = IntStream.range(0, SCENES)
             .mapToObj(n -> n * Clearance.WATCHED_S / (SCENES - 1)).toList();
     private static final int ON_CORALS = 12_000;
-    private static final int MOST_A_PINCH = 100;
+    private static final int MOST_A_PINCH = 200;
     private static final int LEAST_A_PINCH = 20;
-    private static final int IN_TANK = 3000;
+    private static final int IN_TANK = 10_000;
     private static final List<String> ON_EACH = List.of(Grains.FOOD, Grains.SAND);
 
     private final Scenario scenario;
