@@ -39,7 +39,7 @@ final class CompareText {
         text.say("");
         text.outages();
         text.layouts();
-        text.say(PlacingText.NO_GRAINS, "the file named beside its set");
+        text.say(PlacingText.GRAINS, "the file named beside its set");
         text.say("Prices and figures are those of the catalogue; speeds are estimates, good for comparing.");
         return List.copyOf(text.lines);
     }
@@ -87,7 +87,8 @@ final class CompareText {
                     offer.spare().map(one -> Figures.decimal(Math.ceil(one.lowestFraction() * 100), 0)).orElse("-"),
                     offer.outages().isEmpty() ? "-" : worstOutage(offer).map(lost -> "-" + lost).orElse("?"));
         }
-        say("in range: by the mean as computed. sure: of those, how many pass for certain, doubt and all.");
+        say("in range: by the mean as computed, with nothing that stays on it. sure: of those, how many pass for"
+                + " certain, doubt and all.");
         say("when off: corals still in range with pumps 20 %% weaker or aims 5 degrees off. still: of the water close"
                 + " to bed and rock.");
         say("sand: strongest gust against what moves it. !: louder than its quiet output. down to: outputs at which"

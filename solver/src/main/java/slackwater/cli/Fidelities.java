@@ -28,7 +28,7 @@ record Fidelities(double screenCellM, double cellSizeM, double turns, double pum
     }
 
     Fidelity confirm() {
-        return Fidelity.full(cellSizeM, turns, pumpFraction, seed);
+        return Fidelity.full(cellSizeM, turns, pumpFraction, seed).withGrains();
     }
 
     Fidelity sift(double factor) {

@@ -67,8 +67,8 @@ class CompareTextTest {
         assertTrue(text.contains("How sure: sure. On cells of 1 cm, 4 of 4 corals pass for certain and 0 are"), text);
         assertFalse(text.contains("More money"), text);
         assertTrue(text.contains("'cheap 1' stops: loses c0, c1"), text);
-        assertTrue(text.contains("Whether food and sand leave a coral is not part of the search: run the best layout to"
-                + " see"), text);
+        assertTrue(text.contains("On fine cells food and sand were let fall on the corals: one that keeps them counts"
+                + " as out of range."), text);
     }
 
     @Test
