@@ -72,6 +72,14 @@ public final class MadeUpTank {
                 scenario.returnLine(), scenario.overflow(), corals);
     }
 
+    /** The scenario with its first pump pulsing. */
+    public static Scenario pulsing(Scenario scenario, double periodS) {
+        Pump first = scenario.pumps().get(0);
+        Pump pulsing = new Pump(first.name(), first.flowM3PerS(), first.outlet(), first.atM(), first.yawRad(),
+                first.pitchRad(), 0, 1, 0, 1, new Pattern(Pattern.Kind.PULSE, periodS, 0.2, 0));
+        return scenario.with(List.of(pulsing, scenario.pumps().get(1)));
+    }
+
     public static Grid grid(double cellSizeM) {
         return new Grid((int) Math.round(1.2 / cellSizeM), (int) Math.round(0.5 / cellSizeM),
                 (int) Math.round(0.48 / cellSizeM), cellSizeM);

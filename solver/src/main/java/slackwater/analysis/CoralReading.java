@@ -24,6 +24,11 @@ public record CoralReading(Coral coral, Reading reading, Doubt doubt, SpeedRange
         this(coral, reading, doubt, range, verdict, sentence, List.of());
     }
 
+    /** What its clearances alone come to; NONE if that was not tried. */
+    public Verdict clearing() {
+        return ClearanceWords.verdict(coral, clearances);
+    }
+
     /** Where the true mean speed lies, 95 %. */
     public Interval interval() {
         return Interval.about(reading.meanMPerS(), doubt);

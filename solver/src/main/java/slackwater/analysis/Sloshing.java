@@ -17,6 +17,10 @@ public final class Sloshing {
     /** In time means within this: rock and the height of the wave move the periods by some per cent. */
     private static final double NEAR_FRACTION = 0.10;
     private static final int MODES = 3;
+    /** What a reader of the warnings should know of them. */
+    public static final String NOTE = "The time of a wave is that of still water in an empty box (Lamb 1932); rock"
+            + " makes it a few per cent longer. In this computation the surface is a flat lid, so the wave itself is"
+            + " not in the speeds.";
 
     private Sloshing() {
     }
@@ -54,7 +58,7 @@ public final class Sloshing {
             boolean twice = mode == 1 && isNear(2 * period, wave);
             if (isNear(period, wave) || twice) {
                 warnings.add("Pump '" + pump.name() + "' pulses every " + Figures.decimal(period, 2) + " s, "
-                        + (twice ? "twice in each swing" : "in time") + " of the wave that goes " + way
+                        + (twice ? "twice in each swing of" : "in time with") + " the wave that goes " + way
                         + " the tank in " + Figures.decimal(wave, 2) + " s: the water may rock higher and higher and"
                         + " load the panes. Take a period that is at least a tenth away.");
                 return;

@@ -33,15 +33,13 @@ import slackwater.search.PumpSet;
             "  slackwater compare my-tank.toml --pumps mid-propeller,wide-cross-flow --count 2 --mixed",
             "  slackwater compare my-tank.toml --pumps a,b,c --count 1..3 --shard 1/4    one of four machines"})
 final class Compare implements Callable<Integer> {
+    private static final int CONFIRMED = 1;
+
     @Spec
     private CommandSpec spec;
 
     @Parameters(paramLabel = "SCENARIO", description = "The scenario file (.toml).")
     private Path file;
-
-    @Option(names = "--pumps", paramLabel = "NAME", split = ",", required = true,
-            description = "Pumps of the catalogue to choose from.")
-    private List<String> names = List.of();
 
     @Option(names = "--count", paramLabel = "RANGE", defaultValue = "1..2",
             description = "How many pumps, such as 2 or 1..3 (default ${DEFAULT-VALUE}).")
@@ -50,39 +48,23 @@ final class Compare implements Callable<Integer> {
     @Option(names = "--mixed", description = "Sets of different pumps too, not only several of one.")
     private boolean mixed;
 
-    @Option(names = "--confirm", paramLabel = "N", defaultValue = "1",
-            description = "How many layouts of each set to compute on fine cells (default ${DEFAULT-VALUE}).")
-    private int few;
-
-    @Option(names = "--shard", paramLabel = "I/N", defaultValue = "",
-            description = "Work only on every Nth set, from the Ith on, and write only the log.")
-    private String shard;
-
-    @Option(names = "--merge", paramLabel = "LOG", split = ",", description = "Logs of other machines to go on from.")
-    private List<Path> logs = List.of();
-
     @Mixin
     private SearchOptions search;
-
-    @Mixin
-    private GridOptions grid;
 
     @Override
     public Integer call() throws ScenarioFaults, IOException {
         Scenario scenario = ScenarioReader.read(file);
-        Cost.requireRoom(scenario, Math.min(grid.cellSizeM(), search.screenCellM()));
+        Cost.requireRoom(scenario, Math.min(search.grid().cellSizeM(), search.screenCellM()));
         CountRange range = CountRange.of(count);
-        Shard part = Shard.of(shard);
-        if (few < 1 || few > 20) {
-            throw new BadInput("--confirm: found " + few + ", must be 1 to 20");
-        }
-        List<PumpModel> models = search.models(file, names).stream().distinct().toList();
+        Shard part = search.shard();
+        int few = search.few(CONFIRMED);
+        List<PumpModel> models = search.models(file, 1).stream().distinct().toList();
         List<PumpSet> sets = mixed ? PumpSet.mixed(models, range.least(), range.most())
                 : PumpSet.ofOneModel(models, range.least(), range.most());
         List<PumpSet> ours = ours(sets, part);
         double doubt = new PumpSet(models).doubtFraction();
         Comparison comparison = new Comparison(scenario, search.wishes(), search.objective(),
-                Fidelities.of(search, grid, doubt), new Comparison.Effort(search.budget(), few));
+                Fidelities.of(search, doubt), new Comparison.Effort(search.budget(), few));
         ours.forEach(set -> Pieces.require(comparison.task(set)));
         say("%d sets of pumps with %d trials each: about %s in all, %.0f candidates an hour while looking.",
                 ours.size(), search.budget(), Cost.time(comparison.estimateS(ours)), comparison.perHour(ours));
@@ -106,9 +88,7 @@ final class Compare implements Callable<Integer> {
         Path folder = search.directory(file, "compare");
         List<Offer> offers;
         try (LogFile log = LogFile.open(folder.resolve(part.logName()), out())) {
-            for (Path other : logs) {
-                say("  %d trials read from %s", log.merge(other), other.getFileName());
-            }
+            search.merge(log, out());
             offers = comparison.run(sets, log.log(), out());
         }
         if (part.isPart()) {

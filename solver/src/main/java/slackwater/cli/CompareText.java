@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import slackwater.analysis.Figures;
 import slackwater.analysis.Verdict;
+import slackwater.report.CsvText;
 import slackwater.scenario.Pump;
 import slackwater.scenario.Scenario;
 import slackwater.search.Finding;
@@ -38,7 +39,7 @@ final class CompareText {
         text.say("");
         text.outages();
         text.layouts();
-        text.say(PlacingText.NO_GRAINS, "the file named beside its set");
+        text.say(PlacingText.GRAINS, "the file named beside its set");
         text.say("Prices and figures are those of the catalogue; speeds are estimates, good for comparing.");
         return List.copyOf(text.lines);
     }
@@ -50,7 +51,7 @@ final class CompareText {
                 + "cost_per_year,lowest_output_percent,worst_outage_loses");
         for (Offer offer : offers) {
             rows.add(String.format(Locale.ROOT, "%s,%s,%s,%d,%d,%d,%s,%s,%s,%s,%s,%s,%s,%s",
-                    Cell.quoted(offer.set().label()), number(offer.set().price()),
+                    CsvText.quoted(offer.set().label()), number(offer.set().price()),
                     offer.finding().map(found -> String.valueOf(found.corals().size())).orElse(""), offer.inRange(),
                     offer.certain(), offer.kept(),
                     offer.finding().map(found -> Figures.decimal(found.stillShareFraction() * 100, 1)).orElse(""),
@@ -86,7 +87,8 @@ final class CompareText {
                     offer.spare().map(one -> Figures.decimal(Math.ceil(one.lowestFraction() * 100), 0)).orElse("-"),
                     offer.outages().isEmpty() ? "-" : worstOutage(offer).map(lost -> "-" + lost).orElse("?"));
         }
-        say("in range: by the mean as computed. sure: of those, how many pass for certain, doubt and all.");
+        say("in range: by the mean as computed, with nothing that stays on it. sure: of those, how many pass for"
+                + " certain, doubt and all.");
         say("when off: corals still in range with pumps 20 %% weaker or aims 5 degrees off. still: of the water close"
                 + " to bed and rock.");
         say("sand: strongest gust against what moves it. !: louder than its quiet output. down to: outputs at which"

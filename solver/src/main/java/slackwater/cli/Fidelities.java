@@ -12,7 +12,8 @@ package slackwater.cli;
  */
 record Fidelities(double screenCellM, double cellSizeM, double turns, double pumpFraction, long seed, int threads) {
     /** @param knownFraction how far off the pumps themselves say they may be; an option goes before it */
-    static Fidelities of(SearchOptions search, GridOptions grid, double knownFraction) {
+    static Fidelities of(SearchOptions search, double knownFraction) {
+        GridOptions grid = search.grid();
         return new Fidelities(search.screenCellM(), grid.cellSizeM(), search.turns().most(),
                 search.pumpFraction(knownFraction), grid.seed(), grid.threads());
     }
@@ -27,7 +28,7 @@ record Fidelities(double screenCellM, double cellSizeM, double turns, double pum
     }
 
     Fidelity confirm() {
-        return Fidelity.full(cellSizeM, turns, pumpFraction, seed);
+        return Fidelity.full(cellSizeM, turns, pumpFraction, seed).withGrains();
     }
 
     Fidelity sift(double factor) {

@@ -11,24 +11,30 @@ import java.util.Locale;
  * @param factor what every speed is multiplied with, 1 on fine cells
  * @param pumpFraction how far the pumps may be off together, as a share
  * @param seed of the pumps' turbulence
+ * @param grains whether food and sand are let fall on the corals
  */
-record Fidelity(double cellSizeM, double turns, boolean companion, double factor, double pumpFraction, long seed) {
+record Fidelity(double cellSizeM, double turns, boolean companion, double factor, double pumpFraction, long seed,
+                boolean grains) {
     /** Spin-up of three turns at least, two of averaging: the shortest from which a mean can be had. */
     private static final double SHORT_TURNS = 5;
 
     static Fidelity quick(double cellSizeM, double factor, long seed) {
-        return new Fidelity(cellSizeM, SHORT_TURNS, false, factor, 0, seed);
+        return new Fidelity(cellSizeM, SHORT_TURNS, false, factor, 0, seed, false);
     }
 
     /** @param turns at most; infinite until the readings have settled */
     static Fidelity full(double cellSizeM, double turns, double pumpFraction, long seed) {
-        return new Fidelity(cellSizeM, turns, true, 1, pumpFraction, seed);
+        return new Fidelity(cellSizeM, turns, true, 1, pumpFraction, seed, false);
+    }
+
+    Fidelity withGrains() {
+        return new Fidelity(cellSizeM, turns, companion, factor, pumpFraction, seed, true);
     }
 
     /** All of it, for the key of a trial, with the program's version and build: no log answers for other code. */
     String words() {
         return String.format(Locale.ROOT, "version %s, build %s, cells of %s m, at most %s turns, %s companion, speeds"
-                + " times %s, pumps off by %s, seed %d", Version.number(), Build.digest(), cellSizeM, turns,
-                companion ? "with" : "no", factor, pumpFraction, seed);
+                + " times %s, pumps off by %s, seed %d, %s grains", Version.number(), Build.digest(), cellSizeM, turns,
+                companion ? "with" : "no", factor, pumpFraction, seed, grains ? "with" : "no");
     }
 }

@@ -14,7 +14,8 @@ final class GridOptions {
     private double cellCm;
 
     @Option(names = "--threads", paramLabel = "N",
-            description = "Threads to use (default: one for each processor). The result does not depend on it.")
+            description = "Threads to use, 1 to 1024 (default: one for each processor). The result does not depend on"
+                    + " it.")
     private int threads = Runtime.getRuntime().availableProcessors();
 
     @Option(names = "--seed", paramLabel = "N", defaultValue = "1",

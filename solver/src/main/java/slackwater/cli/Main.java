@@ -61,7 +61,7 @@ public final class Main implements Runnable {
     }
 
     private static int badUse(ParameterException fault, PrintWriter err) {
-        err.println(fault.getMessage());
+        err.println(Misuse.words(fault));
         CommandLine.UnmatchedArgumentException.printSuggestions(fault, err);
         err.println("See '" + fault.getCommandLine().getCommandSpec().qualifiedName() + " --help'.");
         return ExitCode.BAD_INPUT;

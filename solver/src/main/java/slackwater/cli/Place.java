@@ -43,42 +43,26 @@ final class Place implements Callable<Integer> {
     @Parameters(paramLabel = "SCENARIO", description = "The scenario file (.toml).")
     private Path file;
 
-    @Option(names = "--pumps", paramLabel = "NAME", split = ",",
-            description = "Pumps of the catalogue in place of the scenario's own, one name for each.")
-    private List<String> names = List.of();
-
-    @Option(names = "--confirm", paramLabel = "N", defaultValue = "3",
-            description = "How many of the best to compute on fine cells (default ${DEFAULT-VALUE}).")
-    private int few;
-
-    @Option(names = "--shard", paramLabel = "I/N", defaultValue = "",
-            description = "Run part I of N of the search only, and only its trials on large cells.")
-    private String shard;
+    private static final int CONFIRMED = 3;
 
     @Option(names = "--parts", paramLabel = "N", defaultValue = "1",
             description = "In how many parts the search is cut (default ${DEFAULT-VALUE}; as for --shard I/N).")
     private int parts;
 
-    @Option(names = "--merge", paramLabel = "LOG", split = ",", description = "Logs of other machines to go on from.")
-    private List<Path> logs = List.of();
-
     @Mixin
     private SearchOptions search;
-
-    @Mixin
-    private GridOptions grid;
 
     @Override
     public Integer call() throws ScenarioFaults, IOException {
         Scenario scenario = ScenarioReader.read(file);
-        Cost.requireRoom(scenario, Math.min(grid.cellSizeM(), search.screenCellM()));
-        Shard part = Shard.of(shard);
-        List<PumpModel> models = search.models(file, names);
+        Cost.requireRoom(scenario, Math.min(search.grid().cellSizeM(), search.screenCellM()));
+        Shard part = search.shard();
+        List<PumpModel> models = search.models(file, 0);
         Task task = new Task(scenario, Pieces.of(scenario, models), search.wishes(), search.objective());
         Pieces.require(task);
         Search plan = plan(task, part);
-        Fidelities fidelities = Fidelities.of(search, grid, new PumpSet(models).doubtFraction());
-        Estimate estimate = Estimate.of(task, fidelities, share(part), part.isPart() ? 0 : few());
+        Fidelities fidelities = Fidelities.of(search, new PumpSet(models).doubtFraction());
+        Estimate estimate = Estimate.of(task, fidelities, share(part), part.isPart() ? 0 : search.few(CONFIRMED));
         out().println(estimate.sentence());
         if (search.estimate()) {
             return ExitCode.DONE;
@@ -89,9 +73,7 @@ final class Place implements Callable<Integer> {
     private int run(Search plan, Shard part, Fidelities fidelities, Estimate estimate) throws IOException {
         Path folder = search.directory(file, "place");
         try (LogFile log = LogFile.open(folder.resolve(part.logName()), out())) {
-            for (Path other : logs) {
-                out().println("  " + log.merge(other) + " trials read from " + other.getFileName());
-            }
+            search.merge(log, out());
             TrialLine line = new TrialLine(out(), estimate);
             out().println("First the tank as it is, on cells of every size.");
             Stages stages = Stages.of(plan.task().scenario(), fidelities, log.log(), line);
@@ -102,7 +84,7 @@ final class Place implements Callable<Integer> {
                         + part.of() + " --merge and the logs.");
                 return ExitCode.DONE;
             }
-            Placing placing = Placing.of(plan, stages.runs(), few());
+            Placing placing = Placing.of(plan, stages.runs(), search.few(CONFIRMED));
             List<String> text = PlacingText.of(plan.task(), placing, fidelities, stages);
             out().println();
             text.forEach(out()::println);
@@ -139,19 +121,13 @@ final class Place implements Callable<Integer> {
         if (of < 1 || of > search.budget()) {
             throw new BadInput("--parts: found " + of + ", must be 1 to the budget of " + search.budget() + " trials");
         }
-        return new Search(task, search.budget(), of, grid.seed());
+        return new Search(task, search.budget(), of, search.grid().seed());
     }
 
     private int share(Shard part) {
         return part.isPart() ? (search.budget() + part.of() - 1) / part.of() : search.budget();
     }
 
-    private int few() {
-        if (few < 1 || few > 100) {
-            throw new BadInput("--confirm: found " + few + ", must be 1 to 100");
-        }
-        return few;
-    }
 
     private PrintWriter out() {
         return spec.commandLine().getOut();

@@ -20,9 +20,10 @@ import slackwater.search.Task;
 
 /** What a search for places came to, in a keeper's words. */
 final class PlacingText {
-    /** What neither place nor compare looks at, and what to do about it. */
-    static final String NO_GRAINS = "Whether food and sand leave a coral is not part of the search: run the best layout"
-            + " to see (slackwater run, with %s).";
+    /** What is known of grains in place and compare, and what to do to know more. */
+    static final String GRAINS = "On fine cells food and sand were let fall on the corals: one that keeps them counts"
+            + " as out of range. Large cells look at speeds alone. How long each takes to be cleared: slackwater run,"
+            + " with %s.";
 
     private final Task task;
     private final Placing placing;
@@ -83,7 +84,7 @@ final class PlacingText {
         best.sturdiness().ifPresent(this::sturdiness);
         Sloshing.warnings(scenario).forEach(this::say);
         others(best);
-        say(NO_GRAINS, "best.toml");
+        say(GRAINS, "best.toml");
         say("Estimates, good for comparing. Change flow in steps and watch the animals.");
     }
 
@@ -110,7 +111,7 @@ final class PlacingText {
                             + Figures.limitCmPerS(coral.wantedHighMPerS()),
                     now.isEmpty() ? "-" : Figures.cmPerS(now.get(n).meanMPerS()),
                     coral.verdict().symbol() + " " + coral.verdict().word()
-                            + (coral.inRange() ? "" : ", out of range"));
+                            + (coral.inRange() ? "" : coral.isBuried() ? ", food or sand stays" : ", out of range"));
         }
     }
 

@@ -1,5 +1,7 @@
 package slackwater.cli;
 
+import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,8 +21,14 @@ import slackwater.search.WishesReader;
 /** Options of the commands that search. */
 final class SearchOptions {
     private static final int MOST_TRIALS = 1_000_000;
+    private static final int MOST_CONFIRMED = 100;
     private static final double LEAST_CM = 0.5;
     private static final double MOST_CM = 10;
+
+    @Option(names = "--pumps", paramLabel = "NAME", split = ",",
+            description = "Pumps of the catalogue, by the names of their files: in place of the scenario's own, one"
+                    + " name for each; in compare, those to choose from.")
+    private List<String> names = List.of();
 
     @Option(names = "--wishes", paramLabel = "FILE",
             description = "File with panes to look through, spaces to keep free, distances, cables and tariff (.toml).")
@@ -45,8 +53,22 @@ final class SearchOptions {
     private String pumpUncertainty;
 
     @Option(names = "--budget", paramLabel = "N", defaultValue = "60",
-            description = "Trials on large cells (default ${DEFAULT-VALUE}); in compare, for each set of pumps.")
+            description = "Trials on large cells, 1 to 1000000 (default ${DEFAULT-VALUE}); in compare, for each set of"
+                    + " pumps.")
     private int budget;
+
+    @Option(names = "--confirm", paramLabel = "N",
+            description = "How many of the best layouts to compute on fine cells (default: 3; in compare 1 of each"
+                    + " set).")
+    private Optional<Integer> few = Optional.empty();
+
+    @Option(names = "--shard", paramLabel = "I/N", defaultValue = "",
+            description = "Work on part I of N only, and write only its log: of the trials on large cells; in compare,"
+                    + " every Nth set of pumps from the Ith on.")
+    private String shard;
+
+    @Option(names = "--merge", paramLabel = "LOG", split = ",", description = "Logs of other machines to go on from.")
+    private List<Path> logs = List.of();
 
     @Option(names = "--screen-cell-cm", paramLabel = "CM", defaultValue = "3",
             description = "Edge of a cell while looking, 0.5 to 10 cm (default ${DEFAULT-VALUE}).")
@@ -63,6 +85,9 @@ final class SearchOptions {
 
     @Mixin
     private TurnsOption turns;
+
+    @Mixin
+    private GridOptions grid;
 
     @Option(names = "--estimate", description = "Say what it would take, and stop.")
     private boolean estimate;
@@ -121,6 +146,36 @@ final class SearchOptions {
         return pumpUncertainty == null ? known : PumpDoubt.fraction(pumpUncertainty);
     }
 
+    /**
+     * How many layouts to confirm.
+     *
+     * @param usual what is taken where no option was given
+     * @throws BadInput if it is out of bounds
+     */
+    int few(int usual) {
+        int found = few.orElse(usual);
+        if (found < 1 || found > MOST_CONFIRMED) {
+            throw new BadInput("--confirm: found " + found + ", must be 1 to " + MOST_CONFIRMED);
+        }
+        return found;
+    }
+
+    /** @throws BadInput if it is not like 2/4 */
+    Shard shard() {
+        return Shard.of(shard);
+    }
+
+    /** Reads the logs of other machines into one and says so. */
+    void merge(LogFile log, PrintWriter out) throws IOException {
+        for (Path other : logs) {
+            out.println("  " + log.merge(other) + " trials read from " + other.getFileName());
+        }
+    }
+
+    GridOptions grid() {
+        return grid;
+    }
+
     TurnsOption turns() {
         return turns;
     }
@@ -136,11 +191,16 @@ final class SearchOptions {
     /**
      * Pumps of the catalogue by the names of their files.
      *
-     * @throws BadInput where there is no such file, with those that there are
+     * @param least how many there must be
+     * @throws BadInput where there are too few, or is no such file, with those that there are
      */
-    List<PumpModel> models(Path scenario, List<String> names) throws ScenarioFaults {
+    List<PumpModel> models(Path scenario, int least) throws ScenarioFaults {
         Path beside = Optional.ofNullable(scenario.toAbsolutePath().getParent()).orElse(Path.of("."));
         Path folder = catalogue == null ? beside.resolve("pumps") : catalogue;
+        if (names.size() < least) {
+            throw new BadInput("--pumps: found none, must be one or more pumps of the catalogue " + folder.getFileName()
+                    + ": " + CatalogueFolder.names(folder));
+        }
         List<PumpModel> models = new ArrayList<>();
         for (String name : names) {
             Path file = folder.resolve(name.strip() + ".toml");

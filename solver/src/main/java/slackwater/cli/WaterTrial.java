@@ -3,6 +3,7 @@ package slackwater.cli;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import slackwater.analysis.Assessment;
 import slackwater.analysis.Assessor;
@@ -12,8 +13,14 @@ import slackwater.analysis.Evidence;
 import slackwater.analysis.Probes;
 import slackwater.backend.Backend;
 import slackwater.backend.cpu.CpuBackend;
+import slackwater.detritus.Litter;
+import slackwater.detritus.Tracker;
+import slackwater.detritus.Trials;
 import slackwater.discretisation.Discretiser;
 import slackwater.discretisation.Voxels;
+import slackwater.field.FlowObserver;
+import slackwater.field.FlowRecord;
+import slackwater.field.FlowRecorder;
 import slackwater.field.FlowStatistics;
 import slackwater.field.ProbeSeries;
 import slackwater.field.UnfitGrid;
@@ -24,6 +31,7 @@ import slackwater.scenario.SpeedRange;
 import slackwater.search.CoralFinding;
 import slackwater.search.Finding;
 import slackwater.search.Outcome;
+import slackwater.simulation.Onlookers;
 import slackwater.simulation.Progress;
 import slackwater.simulation.RunLimits;
 import slackwater.simulation.RunOutcome;
@@ -33,6 +41,7 @@ import slackwater.simulation.Simulator;
 final class WaterTrial implements Function<Scenario, Outcome> {
     private final Fidelity fidelity;
     private final Backend backend;
+    private final int threads;
     /** The tank cut into cells; kept while only pumps move. */
     private Optional<Cut> cut = Optional.empty();
 
@@ -42,6 +51,7 @@ final class WaterTrial implements Function<Scenario, Outcome> {
     WaterTrial(Fidelity fidelity, int threads) {
         this.fidelity = fidelity;
         this.backend = new CpuBackend(threads);
+        this.threads = threads;
     }
 
     @Override
@@ -51,13 +61,15 @@ final class WaterTrial implements Function<Scenario, Outcome> {
         }
         try {
             Setup setup = setup(scenario);
-            RunOutcome outcome = Retry.simulate(setup, this::simulate);
+            AtomicReference<FlowRecorder> recorder = new AtomicReference<>();
+            RunOutcome outcome = Retry.simulate(setup, tried -> simulate(tried, recorder));
             if (outcome instanceof RunOutcome.Diverged diverged) {
                 Vec3 at = diverged.atM();
                 return new Outcome.Failed(String.format(Locale.ROOT, "the computation ran away at x %.0f, y %.0f, z"
                         + " %.0f cm", at.x() * 100, at.y() * 100, at.z() * 100));
             }
-            return new Outcome.Read(read(scenario, (RunOutcome.Averaged) outcome));
+            return new Outcome.Read(read(scenario, (RunOutcome.Averaged) outcome,
+                    Optional.ofNullable(recorder.get()).flatMap(FlowRecorder::record)));
         } catch (UnfitGrid unfit) {
             return new Outcome.Failed(unfit.getMessage());
         }
@@ -78,18 +90,31 @@ final class WaterTrial implements Function<Scenario, Outcome> {
                 fidelity.seed()), Probes.of(scenario, voxels.grid(), voxels.fluid()));
     }
 
-    private RunOutcome simulate(Setup setup) {
-        double most = fidelity.turns() * setup.discretisation().plan().batchS();
-        return Simulator.simulate(setup.discretisation(), setup.probes(), new RunLimits(most), backend,
-                Progress.SILENT);
+    /** With its water recorded where grains are to fall in it. */
+    private RunOutcome simulate(Setup setup, AtomicReference<FlowRecorder> recorder) {
+        if (!fidelity.grains()) {
+            return simulate(setup, FlowObserver.NONE);
+        }
+        recorder.set(new FlowRecorder(setup.voxels().grid(), setup.voxels().fluid(),
+                setup.discretisation().plan().batchS()));
+        return simulate(setup, recorder.get());
     }
 
-    private Finding read(Scenario scenario, RunOutcome.Averaged run) {
+    private RunOutcome simulate(Setup setup, FlowObserver observer) {
+        double most = fidelity.turns() * setup.discretisation().plan().batchS();
+        return Simulator.simulate(setup.discretisation(), setup.probes(), new RunLimits(most), backend,
+                new Onlookers(Progress.SILENT, observer));
+    }
+
+    private Finding read(Scenario scenario, RunOutcome.Averaged run, Optional<FlowRecord> record) {
         double factor = fidelity.factor();
         FlowStatistics flow = factor == 1 ? run.statistics() : run.statistics().scaled(factor);
         List<ProbeSeries> series = factor == 1 ? run.series()
                 : run.series().stream().map(one -> one.scaled(factor)).toList();
-        Assessment assessment = Assessor.assess(scenario, flow, series, run.quality(), evidence(scenario));
+        Evidence evidence = evidence(scenario);
+        Optional<Litter> litter = record.map(water -> Trials.onCorals(scenario, water,
+                Assessor.speedDoubts(scenario, flow, series, evidence), new Tracker.Chance(fidelity.seed(), threads)));
+        Assessment assessment = Assessor.assess(scenario, flow, series, run.quality(), evidence.with(litter));
         return Finding.of(assessment, BedAndRock.of(scenario, flow, assessment.stillWater()),
                 run.quality().settled());
     }
@@ -99,7 +124,7 @@ final class WaterTrial implements Function<Scenario, Outcome> {
             return new Evidence(Optional.empty(), "", fidelity.pumpFraction());
         }
         Companion companion = Companion.of(scenario, fidelity.cellSizeM() * DoubtOptions.USUAL_RATIO, fidelity.seed(),
-                coarse -> Retry.simulate(coarse, this::simulate));
+                coarse -> Retry.simulate(coarse, tried -> simulate(tried, FlowObserver.NONE)));
         return new Evidence(companion.flow(), companion.remark(), fidelity.pumpFraction());
     }
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.OptionalInt;
 import slackwater.analysis.Figures;
 import slackwater.analysis.Sloshing;
+import slackwater.report.CsvText;
 import slackwater.scenario.Scenario;
 import slackwater.search.CoralFinding;
 import slackwater.search.Endurance;
@@ -46,11 +47,11 @@ final class WhatIfText {
                 String speeds = one.finding().map(found -> String.format(Locale.ROOT, "%.2f,%.2f,%s",
                         found.meanMPerS() * 100, found.lowMPerS() * 100, found.highMPerS() >= UNKNOWN_M_PER_S ? ""
                                 : String.format(Locale.ROOT, "%.2f", found.highMPerS() * 100))).orElse(",,");
-                rows.add(String.format(Locale.ROOT, "%s,%s,%s,%s,%.2f,%.2f,%s,%s", Cell.quoted(coral.coral()),
-                        Cell.quoted(one.mishap()), one.months().isPresent() ? one.months().getAsInt() : "", speeds,
+                rows.add(String.format(Locale.ROOT, "%s,%s,%s,%s,%.2f,%.2f,%s,%s", CsvText.quoted(coral.coral()),
+                        CsvText.quoted(one.mishap()), one.months().isPresent() ? one.months().getAsInt() : "", speeds,
                         coral.wantedLowMPerS() * 100, coral.wantedHighMPerS() * 100,
                         one.finding().isEmpty() && !one.isOut() ? "unknown" : one.isOut() ? "no" : "yes",
-                        Cell.quoted(one.remark())));
+                        CsvText.quoted(one.remark())));
             }
         }
         return rows;

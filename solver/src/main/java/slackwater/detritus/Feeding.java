@@ -15,7 +15,7 @@ import slackwater.scenario.Scenario;
  * @param drift every grain
  */
 public record Feeding(Vec3 atM, double massKg, Fate fate, Drift drift) {
-    private static final int GRAINS = 10_000;
+    private static final int GRAINS = 20_000;
     private static final double RADIUS_M = 0.015;
     private static final double COUNT_S = 5;
     private static final List<Double> SHOWN_S = List.of(60.0, 300.0, 900.0);

@@ -20,7 +20,7 @@ public final class Tracker {
 
     private final FlowRecord record;
     private final Ground ground;
-    private final Slopes slopes;
+    private final Walk.Terrain terrain;
     private final List<Release> releases;
     private final Schedule schedule;
     private final Cloud cloud;
@@ -30,7 +30,8 @@ public final class Tracker {
     private Tracker(Scenario scenario, FlowRecord record, List<Release> releases, Schedule schedule, long seed) {
         this.record = record;
         this.ground = new Ground(scenario, record.grid(), record.fluid());
-        this.slopes = Slopes.of(scenario.rocks(), record, ground);
+        this.terrain = new Walk.Terrain(ground, Slopes.of(scenario.rocks(), record, ground), new Water(record),
+                new Eddies(record));
         this.releases = List.copyOf(releases);
         this.schedule = schedule;
         this.dice = new Dice(seed);
@@ -83,7 +84,7 @@ public final class Tracker {
 
     private Census lot(int from, int to, int times) {
         Census census = Census.empty(schedule.countEveryS(), times, releases.size());
-        Walk walk = new Walk(record, new Walk.Terrain(ground, slopes),
+        Walk walk = new Walk(record, terrain,
                 releases.stream().map(Release::grain).toList(), cloud, dice);
         double nowS = 0;
         int counted = 0;

@@ -16,9 +16,9 @@ public final class Trials {
     private static final List<Double> SHOWN_S = IntStream.range(0, SCENES)
             .mapToObj(n -> n * Clearance.WATCHED_S / (SCENES - 1)).toList();
     private static final int ON_CORALS = 12_000;
-    private static final int MOST_A_PINCH = 100;
+    private static final int MOST_A_PINCH = 200;
     private static final int LEAST_A_PINCH = 20;
-    private static final int IN_TANK = 3000;
+    private static final int IN_TANK = 10_000;
     private static final List<String> ON_EACH = List.of(Grains.FOOD, Grains.SAND);
 
     private final Scenario scenario;
@@ -53,7 +53,31 @@ public final class Trials {
         return new Trials(scenario, record, speedDoubts).make(chance);
     }
 
+    /** Makes only those on corals, and keeps no scenes: how each coral is cleared, and no fates. */
+    public static Litter onCorals(Scenario scenario, FlowRecord record, List<Double> speedDoubts,
+                                  Tracker.Chance chance) {
+        Trials trials = new Trials(scenario, record, speedDoubts);
+        trials.putOnCorals();
+        Drift drift = Tracker.follow(scenario, record, trials.releases,
+                new Schedule(Clearance.WATCHED_S, COUNT_S, List.of()), chance);
+        return new Litter(trials.clearances(drift), List.of(), drift, record.loopS());
+    }
+
     private Litter make(Tracker.Chance chance) {
+        putOnCorals();
+        int first = releases.size();
+        releases.add(new Release(Grains.named(Grains.FOOD, scenario).orElseThrow(), new From.Surface(), IN_TANK, 1));
+        releases.add(new Release(Grains.named(Grains.WASTE, scenario).orElseThrow(), new From.Everywhere(), IN_TANK,
+                1));
+        Drift drift = Tracker.follow(scenario, record, releases,
+                new Schedule(Clearance.WATCHED_S, COUNT_S, SHOWN_S), chance);
+        Fates fates = new Fates(drift, record.grid(), scenario.corals().size());
+        return new Litter(clearances(drift),
+                List.of(fates.of(first, "fed all over the surface"), fates.of(first + 1, "let go anywhere")), drift,
+                record.loopS());
+    }
+
+    private void putOnCorals() {
         int corals = scenario.corals().size();
         int pinches = ON_EACH.size() * Clearance.TRIES;
         int pinch = corals == 0 ? 0 : Math.max(LEAST_A_PINCH, Math.min(MOST_A_PINCH, ON_CORALS / corals / pinches));
@@ -66,20 +90,15 @@ public final class Trials {
                 }
             }
         }
-        releases.add(new Release(Grains.named(Grains.FOOD, scenario).orElseThrow(), new From.Surface(), IN_TANK, 1));
-        releases.add(new Release(Grains.named(Grains.WASTE, scenario).orElseThrow(), new From.Everywhere(), IN_TANK,
-                1));
-        Drift drift = Tracker.follow(scenario, record, releases,
-                new Schedule(Clearance.WATCHED_S, COUNT_S, SHOWN_S), chance);
+    }
+
+    private List<Clearance> clearances(Drift drift) {
         List<Clearance> clearances = new ArrayList<>();
-        int first = corals * pinches;
-        for (int release = 0; release < first; release += Clearance.TRIES) {
+        int tries = scenario.corals().size() * ON_EACH.size() * Clearance.TRIES;
+        for (int release = 0; release < tries; release += Clearance.TRIES) {
             clearances.add(clearance(drift, release));
         }
-        Fates fates = new Fates(drift, record.grid(), corals);
-        return new Litter(List.copyOf(clearances),
-                List.of(fates.of(first, "fed all over the surface"), fates.of(first + 1, "let go anywhere")), drift,
-                record.loopS());
+        return List.copyOf(clearances);
     }
 
     private Clearance clearance(Drift drift, int first) {

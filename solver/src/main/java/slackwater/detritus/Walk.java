@@ -25,6 +25,7 @@ final class Walk {
     private final Ground ground;
     private final Slopes slopes;
     private final Water water;
+    private final Eddies eddies;
     private final List<Grain> grains;
     private final Dice dice;
     private final Cloud cloud;
@@ -40,8 +41,8 @@ final class Walk {
     private boolean sinks;
     private boolean slides;
 
-    /** What there is to land on. */
-    record Terrain(Ground ground, Slopes slopes) {
+    /** What there is to land on, and to go in. */
+    record Terrain(Ground ground, Slopes slopes, Water water, Eddies eddies) {
     }
 
     /** @param grains the kind of each group of the cloud */
@@ -50,7 +51,8 @@ final class Walk {
         this.grid = record.grid();
         this.ground = terrain.ground();
         this.slopes = terrain.slopes();
-        this.water = new Water(record);
+        this.water = terrain.water().again();
+        this.eddies = terrain.eddies().again();
         this.drag = new Drag(record, water, ground);
         this.grains = grains;
         this.cloud = cloud;
@@ -120,7 +122,7 @@ final class Walk {
         double z = cloud.z[n];
         double sink = cloud.settlingMPerS[n] / grid.cellSizeM();
         water.read(x, y, z, share);
-        double kick = water.kick();
+        double kick = eddies.kick(x, y, z);
         double speed = Math.max(Math.abs(water.u), Math.max(Math.abs(water.v), Math.abs(water.w) + sink));
         double dt = Math.min(mostS, Math.min(REACH / (speed + 1e-9), LONGEST_KICK * LONGEST_KICK
                 / (kick * kick + 1e-9)));
@@ -149,9 +151,9 @@ final class Walk {
         double a = dice.kick(n, draw++) * root;
         double b = dice.kick(n, draw++) * root;
         double c = dice.kick(n, draw++) * root;
-        double kick = water.kick(x, y, z);
+        double kick = eddies.kick(x, y, z);
         if (water.isWater(x + kick * a, y + kick * b, z + kick * c)) {
-            kick = water.kick(x + kick * a, y + kick * b, z + kick * c);
+            kick = eddies.kick(x + kick * a, y + kick * b, z + kick * c);
         }
         head(kick * a, kick * b, kick * c);
         sinks = false;

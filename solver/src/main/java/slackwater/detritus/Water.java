@@ -4,49 +4,64 @@ import slackwater.field.FlowRecord;
 import slackwater.field.Grid;
 
 /**
- * Reads a recorded flow between cells and between frames, in cells and seconds. From cells of water only, and only from
- * those that can be reached without passing rock; towards a wall the velocity across it falls to zero at its surface.
- * One for each thread.
+ * Reads a recorded flow between the faces of its cells and between frames, in cells and seconds. Inside a cell the
+ * velocity is the polynomial that has at every face the recorded flow, with the slopes along it that the neighbouring
+ * faces show, and no divergence anywhere (the divergence-free reconstruction of [Balsara2001]): so what is mixed stays
+ * mixed. Through walls nothing flows. One for each thread.
  */
 final class Water {
-    /** Eddy viscosity over eddy diffusivity, 0.7: common for jets and wakes, from memory. */
-    static final double SCHMIDT = 0.7;
-
     private final FlowRecord record;
     private final Grid grid;
     private final boolean[] fluid;
-    private final float[] kick;
-    private final int layer;
-    private final double[] weight = new double[8];
-    private final int[] corner = new int[8];
-    private boolean openX;
-    private boolean openY;
-    private boolean openZ;
+    private final byte[] open;
+    private final int[] count;
+    private final int[] step;
+    /** Mean of the two faces across an axis, and their difference: of the flow, and of its slopes along the axes. */
+    private final double[][] mean = new double[3][4];
+    private final double[][] change = new double[3][4];
+    private final int[] at = new int[3];
     private short[] before = new short[0];
     private short[] after = new short[0];
     private double beforeUnit;
     private double afterUnit;
+    private double early;
+    private double late;
     /** Velocity of the last {@link #read}, cells a second. */
     double u;
     double v;
     double w;
 
     Water(FlowRecord record) {
+        this(record, open(record));
+    }
+
+    private Water(FlowRecord record, byte[] open) {
         this.record = record;
         this.grid = record.grid();
         this.fluid = record.fluid();
-        this.layer = grid.nx() * grid.ny();
-        this.kick = kicks(record);
+        this.count = new int[] {grid.nx(), grid.ny(), grid.nz()};
+        this.step = new int[] {1, grid.nx(), grid.nx() * grid.ny()};
+        this.open = open;
     }
 
-    /** sqrt(2 K) of every cell, cells per root of a second. */
-    private static float[] kicks(FlowRecord record) {
-        double h = record.grid().cellSizeM();
-        float[] kicks = new float[record.grid().cells()];
-        for (int cell = 0; cell < kicks.length; cell++) {
-            kicks[cell] = (float) (Math.sqrt(2 * record.eddyViscosityM2PerS()[cell] / SCHMIDT) / h);
+    /** The same water for another thread. */
+    Water again() {
+        return new Water(record, open);
+    }
+
+    /** One bit an axis for each cell: whether there is water on both sides of its face towards smaller x, y, z. */
+    private static byte[] open(FlowRecord record) {
+        Grid grid = record.grid();
+        boolean[] fluid = record.fluid();
+        byte[] open = new byte[fluid.length];
+        for (int cell = 0; cell < open.length; cell++) {
+            int layer = grid.nx() * grid.ny();
+            boolean x = cell % grid.nx() > 0 && fluid[cell - 1];
+            boolean y = cell / grid.nx() % grid.ny() > 0 && fluid[cell - grid.nx()];
+            boolean z = cell >= layer && fluid[cell - layer];
+            open[cell] = (byte) (fluid[cell] ? (x ? 1 : 0) + (y ? 2 : 0) + (z ? 4 : 0) : 0);
         }
-        return kicks;
+        return open;
     }
 
     /** Turns to the time between a frame and the next. */
@@ -69,88 +84,68 @@ final class Water {
 
     /** Reads the velocity at a place in water, a share of the way from the frame to the next. */
     void read(double x, double y, double z, double share) {
-        double sum = locate(x, y, z);
-        double a = (1 - share) * beforeUnit / sum;
-        double b = share * afterUnit / sum;
-        u = 0;
-        v = 0;
-        w = 0;
-        for (int n = 0; n < 8; n++) {
-            if (weight[n] > 0) {
-                int from = 3 * corner[n];
-                u += weight[n] * (a * before[from] + b * after[from]);
-                v += weight[n] * (a * before[from + 1] + b * after[from + 1]);
-                w += weight[n] * (a * before[from + 2] + b * after[from + 2]);
+        early = (1 - share) * beforeUnit;
+        late = share * afterUnit;
+        at[0] = (int) x;
+        at[1] = (int) y;
+        at[2] = (int) z;
+        int home = (at[2] * grid.ny() + at[1]) * grid.nx() + at[0];
+        for (int axis = 0; axis < 3; axis++) {
+            faces(home, axis);
+        }
+        double a = x - at[0] - 0.5;
+        double b = y - at[1] - 0.5;
+        double c = z - at[2] - 0.5;
+        u = along(0, a, b, c, (change[1][1] + change[2][1]) / 2);
+        v = along(1, b, a, c, (change[0][2] + change[2][2]) / 2);
+        w = along(2, c, a, b, (change[0][3] + change[1][3]) / 2);
+    }
+
+    /** @param bulge what takes away the divergence that the slopes of the other two components leave */
+    private double along(int axis, double across, double one, double other, double bulge) {
+        double[] m = mean[axis];
+        double[] d = change[axis];
+        int first = axis == 0 ? 2 : 1;
+        int second = axis == 2 ? 2 : 3;
+        return m[0] + across * d[0] + one * (m[first] + across * d[first]) + other * (m[second] + across * d[second])
+                - bulge * (across * across - 0.25);
+    }
+
+    /** Puts down mean and difference of the faces across an axis: flow, then slopes along x, y, z. */
+    private void faces(int home, int axis) {
+        int far = home + step[axis];
+        boolean lower = (open[home] >> axis & 1) != 0;
+        boolean upper = at[axis] + 1 < count[axis] && (open[far] >> axis & 1) != 0;
+        double near = lower ? flow(home, axis) : 0;
+        double next = upper ? flow(far, axis) : 0;
+        mean[axis][0] = (near + next) / 2;
+        change[axis][0] = next - near;
+        for (int side = 0; side < 3; side++) {
+            if (side != axis) {
+                double one = lower ? slope(home, axis, side, near) : 0;
+                double other = upper ? slope(far, axis, side, next) : 0;
+                mean[axis][side + 1] = (one + other) / 2;
+                change[axis][side + 1] = other - one;
             }
         }
-        u *= openX ? 1 : 1 - 2 * Math.abs(x - (int) x - 0.5);
-        v *= openY ? 1 : 1 - 2 * Math.abs(y - (int) y - 0.5);
-        w *= openZ ? 1 : 1 - 2 * Math.abs(z - (int) z - 0.5);
     }
 
-    /** Size of the random step for the root of a second, from the place that was read last. */
-    double kick() {
+    /** How the flow through a face changes from face to face along a side, as far as those are open. */
+    private double slope(int cell, int axis, int side, double here) {
         double sum = 0;
-        double weights = 0;
-        for (int n = 0; n < 8; n++) {
-            sum += weight[n] * kick[corner[n]];
-            weights += weight[n];
+        int ahead = cell + step[side];
+        int behind = cell - step[side];
+        if (at[side] + 1 < count[side] && (open[ahead] >> axis & 1) != 0) {
+            sum += flow(ahead, axis) - here;
         }
-        return sum / weights;
-    }
-
-    /** The same at another place in water. */
-    double kick(double x, double y, double z) {
-        locate(x, y, z);
-        return kick();
-    }
-
-    /** Finds the cells about a place and their trilinear weights; returns the weights' sum. */
-    private double locate(double x, double y, double z) {
-        int i = (int) x;
-        int j = (int) y;
-        int k = (int) z;
-        int home = (k * grid.ny() + j) * grid.nx() + i;
-        double offX = x - i - 0.5;
-        double offY = y - j - 0.5;
-        double offZ = z - k - 0.5;
-        int stepX = offX < 0 ? -1 : 1;
-        int stepY = offY < 0 ? -1 : 1;
-        int stepZ = offZ < 0 ? -1 : 1;
-        boolean insideX = i + stepX >= 0 && i + stepX < grid.nx();
-        boolean insideY = j + stepY >= 0 && j + stepY < grid.ny();
-        boolean insideZ = k + stepZ >= 0 && k + stepZ < grid.nz();
-        double a = Math.abs(offX);
-        double b = Math.abs(offY);
-        double c = Math.abs(offZ);
-        int besideX = home + stepX;
-        int besideY = home + stepY * grid.nx();
-        int besideZ = home + stepZ * layer;
-        openX = insideX && fluid[besideX];
-        openY = insideY && fluid[besideY];
-        openZ = insideZ && fluid[besideZ];
-        boolean xy = insideX && insideY && (openX || openY) && fluid[besideY + stepX];
-        boolean xz = insideX && insideZ && (openX || openZ) && fluid[besideZ + stepX];
-        boolean yz = insideY && insideZ && (openY || openZ) && fluid[besideZ + stepY * grid.nx()];
-        boolean all = insideX && insideY && insideZ && (xy || xz || yz)
-                && fluid[besideZ + stepY * grid.nx() + stepX];
-        put(0, home, (1 - a) * (1 - b) * (1 - c), true);
-        put(1, besideX, a * (1 - b) * (1 - c), openX);
-        put(2, besideY, (1 - a) * b * (1 - c), openY);
-        put(3, besideY + stepX, a * b * (1 - c), xy);
-        put(4, besideZ, (1 - a) * (1 - b) * c, openZ);
-        put(5, besideZ + stepX, a * (1 - b) * c, xz);
-        put(6, besideZ + stepY * grid.nx(), (1 - a) * b * c, yz);
-        put(7, besideZ + stepY * grid.nx() + stepX, a * b * c, all);
-        double sum = 0;
-        for (int n = 0; n < 8; n++) {
-            sum += weight[n];
+        if (at[side] > 0 && (open[behind] >> axis & 1) != 0) {
+            sum += here - flow(behind, axis);
         }
-        return sum;
+        return sum / 2;
     }
 
-    private void put(int n, int cell, double share, boolean open) {
-        weight[n] = open ? share : 0;
-        corner[n] = open ? cell : corner[0];
+    private double flow(int cell, int axis) {
+        int from = 3 * cell + axis;
+        return early * before[from] + late * after[from];
     }
 }

@@ -57,7 +57,10 @@ public final class FlowRecord {
         return frame + 1 < timeS.length ? timeS[frame + 1] - timeS[frame] : timeS[0] + loopS - timeS[frame];
     }
 
-    /** Velocity of every cell in units of {@link #unitMPerS}: x, y, z, then the next cell. Not to be written. */
+    /**
+     * Velocity through the faces of every cell towards smaller x, y and z, in units of {@link #unitMPerS}: x, y, z,
+     * then the next cell; 0 through walls. What flows into a cell balances what flows out. Not to be written.
+     */
     public short[] velocity(int frame) {
         return velocity[frame];
     }

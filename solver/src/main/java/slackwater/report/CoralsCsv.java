@@ -43,7 +43,7 @@ public final class CoralsCsv {
     private static List<String> clearance(Clearance clearance) {
         Clearance.Course likely = clearance.likely();
         return List.of(seconds(likely.halfS()), seconds(likely.clearS()), Figures.decimal(likely.leftFraction(), 3),
-                text(clearance.outcome().name().toLowerCase(Locale.ROOT)));
+                CsvText.quoted(clearance.outcome().name().toLowerCase(Locale.ROOT)));
     }
 
     private static String seconds(OptionalDouble timeS) {
@@ -52,9 +52,9 @@ public final class CoralsCsv {
 
     private static List<String> reading(CoralReading reading) {
         return List.of(
-            text(reading.coral().name()),
-            text(CoralNeeds.nameOf(reading.coral().group())),
-            text(reading.verdict().word().toLowerCase(Locale.ROOT)),
+            CsvText.quoted(reading.coral().name()),
+            CsvText.quoted(CoralNeeds.nameOf(reading.coral().group())),
+            CsvText.quoted(reading.verdict().word().toLowerCase(Locale.ROOT)),
             centi(reading.reading().meanMPerS()),
             centi(reading.interval().lowMPerS()),
             centi(reading.interval().highMPerS()),
@@ -66,8 +66,8 @@ public final class CoralsCsv {
             centi(reading.reading().p95MPerS()),
             centi(reading.range().lowMPerS()),
             centi(reading.range().highMPerS()),
-            text(reading.range().source()),
-            text(reading.sentence()),
+            CsvText.quoted(reading.range().source()),
+            CsvText.quoted(reading.sentence()),
             centi(reading.coral().atM().x()),
             centi(reading.coral().atM().y()),
             centi(reading.coral().atM().z()));
@@ -76,11 +76,5 @@ public final class CoralsCsv {
     /** A number of SI units in hundredths: cm or cm/s. */
     private static String centi(double value) {
         return Double.isFinite(value) ? Figures.decimal(value * 100, 3) : "";
-    }
-
-    /** Quoted; a leading sign that a spreadsheet would take for a formula gets an apostrophe before it. */
-    static String text(String value) {
-        boolean formula = !value.isEmpty() && "=+-@\t\r\n".indexOf(value.charAt(0)) >= 0;
-        return '"' + (formula ? "'" : "") + value.replace("\"", "\"\"") + '"';
     }
 }

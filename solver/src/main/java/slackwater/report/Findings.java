@@ -2,15 +2,18 @@ package slackwater.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import slackwater.analysis.Assessment;
 import slackwater.analysis.Figures;
 import slackwater.analysis.SandBed;
+import slackwater.analysis.Sloshing;
 import slackwater.analysis.SpeedHistogram;
 import slackwater.analysis.StillRegion;
 import slackwater.analysis.StillWater;
 import slackwater.analysis.Turnover;
 import slackwater.field.FlowStatistics;
 import slackwater.result.FlowResult;
+import slackwater.scenario.Scenario;
 
 /** What the report says of the tank as a whole: still water, sand, surface, spread of speeds, turnover. */
 final class Findings {
@@ -25,7 +28,7 @@ final class Findings {
         Assessment assessment = result.assessment();
         return stillWater(assessment.stillWater())
                 + Pictures.ofStillWater(result.scenario(), flow, assessment.stillWater())
-                + sand(assessment) + surface(assessment)
+                + sand(assessment) + surface(assessment) + waves(result.scenario())
                 + histogram(assessment.histogram()) + turnover(assessment);
     }
 
@@ -88,6 +91,14 @@ final class Findings {
                 + " cm/s on the whole; " + Figures.percent(assessment.surface().stillShareFraction())
                 + " of it is slower than 2 cm/s. A still surface gathers a film.</p>\n"
                 + "<p class=\"source\">The limit of 2 cm/s and the film: common practice, no source.</p>\n";
+    }
+
+    /** Nothing where no pump pulses in time with a wave of the tank. */
+    private static String waves(Scenario scenario) {
+        List<String> warnings = Sloshing.warnings(scenario);
+        return warnings.isEmpty() ? "" : "<h2>Waves</h2>\n" + warnings.stream()
+                .map(warning -> "<p>" + Html.escape(warning) + "</p>\n").collect(Collectors.joining())
+                + "<p class=\"source\">" + Html.escape(Sloshing.NOTE) + "</p>\n";
     }
 
     private static String histogram(SpeedHistogram histogram) {

@@ -8,6 +8,7 @@ import slackwater.analysis.CoralReading;
 import slackwater.analysis.Figures;
 import slackwater.analysis.Leavings;
 import slackwater.analysis.SandBed;
+import slackwater.analysis.Sloshing;
 import slackwater.analysis.StillWater;
 import slackwater.result.FlowResult;
 
@@ -38,6 +39,7 @@ public final class TerminalTable {
                 + Figures.litres(still.surelyM3()) + " l, possibly " + Figures.litres(still.possiblyM3())
                 + " l; expected " + Figures.litres(still.expectedM3()) + " l."));
         assessment.sandBed().map(SandBed::sentence).ifPresent(sentence -> table.append(wrapped(sentence)));
+        Sloshing.warnings(result.scenario()).forEach(warning -> table.append(wrapped(warning)));
         assessment.leavings().ifPresent(leavings -> {
             for (int n = 0; n < leavings.heaps().size(); n++) {
                 table.append(wrapped(Leavings.sentence(leavings.litter().fates().get(n), leavings.heaps().get(n))));

@@ -13,16 +13,23 @@ import slackwater.analysis.Verdict;
  * @param wantedLowMPerS slowest that the coral wants
  * @param wantedHighMPerS fastest that it wants
  * @param verdict in the words of {@link Verdict}; screening runs are too short for a PASS
+ * @param clearing of that what food, on plates sand too, does on it; NONE where no grains were let fall
  */
 public record CoralFinding(String name, double meanMPerS, double lowMPerS, double highMPerS, double wantedLowMPerS,
-                           double wantedHighMPerS, Verdict verdict) {
+                           double wantedHighMPerS, Verdict verdict, Verdict clearing) {
     private static final double UNKNOWN_M_PER_S = 99;
+
+    /** Of the speed alone. */
+    public CoralFinding(String name, double meanMPerS, double lowMPerS, double highMPerS, double wantedLowMPerS,
+                        double wantedHighMPerS, Verdict verdict) {
+        this(name, meanMPerS, lowMPerS, highMPerS, wantedLowMPerS, wantedHighMPerS, verdict, Verdict.NONE);
+    }
 
     /** The finding of a coral's reading. */
     public static CoralFinding of(CoralReading coral) {
         return new CoralFinding(coral.coral().name(), coral.reading().meanMPerS(), coral.interval().lowMPerS(),
                 Math.min(UNKNOWN_M_PER_S, coral.interval().highMPerS()), coral.range().lowMPerS(),
-                coral.range().highMPerS(), coral.verdict());
+                coral.range().highMPerS(), coral.verdict(), coral.clearing());
     }
 
     /** A coral without any water movement, or without water. */
@@ -31,9 +38,14 @@ public record CoralFinding(String name, double meanMPerS, double lowMPerS, doubl
                 wantedLowMPerS > 0 ? Verdict.FAIL : Verdict.PASS);
     }
 
-    /** Whether the mean is what the coral wants. */
+    /** Whether the mean is what the coral wants, and what falls on it does not stay. */
     public boolean inRange() {
-        return isInRange(meanMPerS);
+        return isInRange(meanMPerS) && !isBuried();
+    }
+
+    /** Whether food, or sand on a plate, stays on a coral that cannot clean itself; only where grains were let fall. */
+    public boolean isBuried() {
+        return clearing == Verdict.FAIL;
     }
 
     boolean isInRange(double meanMPerS) {

@@ -27,7 +27,7 @@ public record Finding(List<CoralFinding> corals, double stillShareFraction, doub
                 assessment.sandBed().map(SandBed::fraction).orElse(0.0), settled);
     }
 
-    /** How many corals have a mean speed outside of what they want. */
+    /** How many corals have a mean speed outside of what they want, or keep what falls on them. */
     public int out() {
         return (int) corals.stream().filter(coral -> !coral.inRange()).count();
     }

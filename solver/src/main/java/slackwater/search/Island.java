@@ -27,8 +27,8 @@ import slackwater.scenario.Scenario;
  */
 final class Island {
     /** Share of the budget that goes to the scatter. */
-    private static final double SCATTER_FRACTION = 0.35;
-    private static final double FIRST_STEP = 0.12;
+    private static final double SCATTER_FRACTION = 0.2;
+    private static final double FIRST_STEP = 0.07;
     private static final double LATER_STEP = 0.25;
     /** Layouts that are not allowed cost nothing but the check; this many of them for each trial are enough. */
     private static final int REFUSALS_PER_TRIAL = 400;

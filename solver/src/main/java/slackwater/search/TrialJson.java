@@ -93,7 +93,8 @@ final class TrialJson {
             corals.addObject().put("name", coral.name()).put("mean_m_per_s", coral.meanMPerS())
                     .put("low_m_per_s", coral.lowMPerS()).put("high_m_per_s", coral.highMPerS())
                     .put("wanted_low_m_per_s", coral.wantedLowMPerS())
-                    .put("wanted_high_m_per_s", coral.wantedHighMPerS()).put("verdict", coral.verdict().name());
+                    .put("wanted_high_m_per_s", coral.wantedHighMPerS()).put("verdict", coral.verdict().name())
+                    .put("clearing", coral.clearing().name());
         }
         node.put("still_share", finding.stillShareFraction()).put("strong_share", finding.strongShareFraction())
                 .put("still_m3", finding.stillM3()).put("stillest", finding.stillest())
@@ -111,7 +112,8 @@ final class TrialJson {
         return new CoralFinding(node.required("name").asText(), node.required("mean_m_per_s").asDouble(),
                 node.required("low_m_per_s").asDouble(), node.required("high_m_per_s").asDouble(),
                 node.required("wanted_low_m_per_s").asDouble(), node.required("wanted_high_m_per_s").asDouble(),
-                Verdict.valueOf(node.required("verdict").asText()));
+                Verdict.valueOf(node.required("verdict").asText()),
+                Verdict.valueOf(node.required("clearing").asText()));
     }
 
     private static List<Double> numbers(JsonNode array) {

@@ -2,11 +2,13 @@ package slackwater.simulation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slackwater.backend.Backend;
 import slackwater.backend.FlowSolver;
 import slackwater.backend.Moments;
 import slackwater.discretisation.Discretisation;
 import slackwater.discretisation.TimePlan;
+import slackwater.field.FlowObserver;
 import slackwater.field.Probe;
 import slackwater.field.ProbeSeries;
 import slackwater.field.RunQuality;
@@ -31,7 +33,7 @@ public final class Simulator {
     private final TimePlan plan;
     private final RunLimits limits;
     private final Onlookers onlookers;
-    private final Snapshots snapshots;
+    private final Optional<Snapshots> snapshots;
     private final FlowSolver solver;
     private final Moments moments;
     private final float[] wallStress;
@@ -49,7 +51,8 @@ public final class Simulator {
         this.plan = discretisation.plan();
         this.limits = limits;
         this.onlookers = onlookers;
-        this.snapshots = new Snapshots(discretisation);
+        this.snapshots = onlookers.observer() == FlowObserver.NONE ? Optional.empty()
+                : Optional.of(new Snapshots(discretisation));
         this.solver = solver;
         this.moments = new Moments(discretisation.problem().cells());
         this.wallStress = new float[moments.cells()];
@@ -74,7 +77,7 @@ public final class Simulator {
 
     /** Bytes that a run on this many cells needs beside the populations. */
     public static long bytes(long cells) {
-        return Averages.bytes(cells) + 11 * Float.BYTES * cells;
+        return Averages.bytes(cells) + (5 * Float.BYTES + Snapshots.BYTES_PER_CELL) * cells;
     }
 
     /**
@@ -130,7 +133,7 @@ public final class Simulator {
 
     private void show(double timeS) {
         if (onlookers.observer().wants(timeS)) {
-            onlookers.observer().see(snapshots.of(timeS, moments, wallStress));
+            snapshots.ifPresent(water -> onlookers.observer().see(water.of(timeS, moments, wallStress)));
         }
     }
 

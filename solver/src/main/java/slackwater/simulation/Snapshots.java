@@ -11,10 +11,15 @@ import slackwater.units.LatticeUnits;
 
 /** Brings one moment of the lattice to SI units, with what the eddies below a cell do there. */
 final class Snapshots {
+    /** What a cell takes here: the snapshot, the velocities it is made of, and what balances them. */
+    static final long BYTES_PER_CELL = (6 + 3) * Float.BYTES + Continuity.BYTES_PER_CELL;
+
     private final Grid grid;
     private final boolean[] solid;
     private final LatticeUnits units;
     private final CollisionOperator operator;
+    private final Continuity continuity;
+    private final float[][] velocity;
     private final Snapshot now;
 
     Snapshots(Discretisation discretisation) {
@@ -24,11 +29,16 @@ final class Snapshots {
         this.operator = discretisation.problem().operator();
         int cells = solid.length;
         float[] outflow = new float[cells];
+        float[] arriving = new float[cells];
         for (MassSource source : discretisation.problem().massSources()) {
-            for (int n = 0; n < source.cells().length && source.rate() < 0; n++) {
-                outflow[source.cells()[n]] -= (float) (source.rate() * source.weights()[n] / units.timeStepS());
+            for (int n = 0; n < source.cells().length; n++) {
+                float share = (float) (source.rate() * source.weights()[n] / units.timeStepS());
+                arriving[source.cells()[n]] += share;
+                outflow[source.cells()[n]] -= Math.min(0, share);
             }
         }
+        this.continuity = new Continuity(grid, solid, arriving);
+        this.velocity = new float[3][cells];
         this.now = new Snapshot(0, new float[cells], new float[cells], new float[cells], new float[cells],
                 new float[cells], outflow);
     }
@@ -37,11 +47,12 @@ final class Snapshots {
         float speed = (float) units.speedMPerS();
         float stress = (float) units.stressPa();
         for (int cell = 0; cell < solid.length; cell++) {
-            now.u()[cell] = moments.ux()[cell] * speed;
-            now.v()[cell] = moments.uy()[cell] * speed;
-            now.w()[cell] = moments.uz()[cell] * speed;
+            velocity[0][cell] = moments.ux()[cell] * speed;
+            velocity[1][cell] = moments.uy()[cell] * speed;
+            velocity[2][cell] = moments.uz()[cell] * speed;
             now.wallShear()[cell] = wallStress[cell] * stress;
         }
+        continuity.balance(velocity, new float[][] {now.u(), now.v(), now.w()});
         double cellsSquared = grid.cellSizeM() * grid.cellSizeM();
         for (int cell = 0; cell < solid.length; cell++) {
             now.eddyViscosityM2PerS()[cell] = solid[cell] ? 0 : (float) (eddyViscosity(cell) * cellsSquared);
@@ -63,9 +74,9 @@ final class Snapshots {
             boolean surface = axis == 2 && at[2] + 1 == count[2];
             atWall |= down == cell || up == cell && !surface;
             double length = (up == down ? 1 : up == cell || down == cell ? 1 : 2) * grid.cellSizeM();
-            slope[0][axis] = (now.u()[up] - now.u()[down]) / length;
-            slope[1][axis] = (now.v()[up] - now.v()[down]) / length;
-            slope[2][axis] = (now.w()[up] - now.w()[down]) / length;
+            for (int along = 0; along < 3; along++) {
+                slope[along][axis] = (velocity[along][up] - velocity[along][down]) / length;
+            }
         }
         double squares = 0;
         for (int a = 0; a < 3; a++) {

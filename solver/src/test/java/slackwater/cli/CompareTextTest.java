@@ -15,6 +15,7 @@ import slackwater.MadeUpTank;
 import slackwater.analysis.Verdict;
 import slackwater.geometry.Vec3;
 import slackwater.pump.catalogue.PumpModel;
+import slackwater.report.CsvText;
 import slackwater.scenario.Outlet;
 import slackwater.search.CoralFinding;
 import slackwater.search.Endurance;
@@ -66,8 +67,8 @@ class CompareTextTest {
         assertTrue(text.contains("How sure: sure. On cells of 1 cm, 4 of 4 corals pass for certain and 0 are"), text);
         assertFalse(text.contains("More money"), text);
         assertTrue(text.contains("'cheap 1' stops: loses c0, c1"), text);
-        assertTrue(text.contains("Whether food and sand leave a coral is not part of the search: run the best layout to"
-                + " see"), text);
+        assertTrue(text.contains("On fine cells food and sand were let fall on the corals: one that keeps them counts"
+                + " as out of range."), text);
     }
 
     @Test
@@ -128,10 +129,10 @@ class CompareTextTest {
     @Test
     void aNameIsNeverAFormula() {
         for (String first : List.of("=", "+", "-", "@", "\t", "\r")) {
-            assertEquals("\"'" + first + "1+\"\"A\"\"\"", Cell.quoted(first + "1+\"A\""));
+            assertEquals("\"'" + first + "1+\"\"A\"\"\"", CsvText.quoted(first + "1+\"A\""));
         }
-        assertEquals("\"a=b\"", Cell.quoted("a=b"));
-        assertEquals("\"\"", Cell.quoted(""));
+        assertEquals("\"a=b\"", CsvText.quoted("a=b"));
+        assertEquals("\"\"", CsvText.quoted(""));
         Offer two = offer("=SUM(A1)", 50, 3, 2, List.of());
         Offer one = new Offer(new PumpSet(two.set().models().subList(0, 1)), two.proposal(), two.outages(),
                 two.energy(), two.quiet(), two.spare());

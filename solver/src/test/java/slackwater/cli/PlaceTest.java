@@ -12,12 +12,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import slackwater.analysis.Verdict;
 import slackwater.scenario.CoralGroup;
 import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioReader;
 import slackwater.search.CoralFinding;
 import slackwater.search.Outcome;
 import slackwater.search.Stage;
+import slackwater.search.Trial;
 import slackwater.search.TrialLog;
 
 /** The commands that search, on coarse cells with tiny budgets: that they hold together, not that they find much. */
@@ -47,9 +49,17 @@ class PlaceTest {
         Scenario best = ScenarioReader.read(out.resolve("best.toml"));
         assertEquals(ScenarioReader.read(NANO).corals(), best.corals());
         List<String> log = Files.readAllLines(out.resolve("trials.jsonl"));
-        String notLookedAt = "Whether food and sand leave a coral is not part of the search";
-        assertTrue(Files.readString(out.resolve("placing.txt")).contains(notLookedAt));
-        assertTrue(whole.out().contains(notLookedAt), whole.out());
+        String grains = "On fine cells food and sand were let fall on the corals";
+        assertTrue(Files.readString(out.resolve("placing.txt")).contains(grains));
+        assertTrue(whole.out().contains(grains), whole.out());
+
+        try (TrialLog trials = TrialLog.open(out.resolve("trials.jsonl"))) {
+            for (Trial trial : trials.trials()) {
+                Outcome.Read read = (Outcome.Read) trial.outcome();
+                assertTrue(read.finding().corals().stream().allMatch(coral -> coral.clearing() == Verdict.NONE
+                        ^ trial.stage() == Stage.CONFIRM), "grains fall where layouts are confirmed: " + trial);
+            }
+        }
 
         Path again = folder.resolve("again");
         Files.createDirectories(again);

@@ -49,7 +49,7 @@ class FallTest {
     @Test
     void aWhirlKeepsItOnItsCircle() {
         MadeFlow whirl = new MadeFlow(40, 40, 4, 0.01);
-        whirl.fill(whirl.now.u(), at -> -Math.PI * (at.y() - 0.2)).fill(whirl.now.v(), at -> Math.PI * (at.x() - 0.2));
+        whirl.stream(at -> -Math.PI * (at.y() - 0.2), at -> Math.PI * (at.x() - 0.2), at -> 0);
         Release release = new Release(MadeFlow.grain(0, 1), new From.Pinch(new Vec3(0.3, 0.2, 0.02), 1e-6), 1, 1);
         Scene after = MadeFlow.follow(whirl.tank(), whirl.steady(), release, 10).scenes().get(0);
         assertEquals(0.1, Math.hypot(after.xM()[0] - 0.2, after.yM()[0] - 0.2), 0.002);
@@ -60,7 +60,7 @@ class FallTest {
     void quickWaterIsFollowedToTheEndOfAFrame() {
         MadeFlow whirl = new MadeFlow(40, 40, 4, 0.01);
         double turn = 2 * Math.PI / 0.04;
-        whirl.fill(whirl.now.u(), at -> -turn * (at.y() - 0.2)).fill(whirl.now.v(), at -> turn * (at.x() - 0.2));
+        whirl.stream(at -> -turn * (at.y() - 0.2), at -> turn * (at.x() - 0.2), at -> 0);
         Release release = new Release(MadeFlow.grain(0, 1), new From.Pinch(new Vec3(0.3, 0.2, 0.02), 1e-6), 1, 1);
         Scene after = MadeFlow.follow(whirl.tank(), whirl.steady(), release, 0.2).scenes().get(0);
         // the midpoint rule runs ahead by theta^3/6 each step of theta = 0.05: 0.013 of the radius in five turns
@@ -103,7 +103,7 @@ class FallTest {
         for (int n = 0; n < 4000; n++) {
             squares += Math.pow(after.xM()[n] - 0.2, 2) + Math.pow(after.zM()[n] - 0.2, 2);
         }
-        double expected = 2 * eddy / Water.SCHMIDT * 5;
+        double expected = 2 * eddy / Eddies.SCHMIDT * 5;
         assertEquals(expected, squares / 8000, 0.06 * expected, "four standard errors of 8000 squares");
         assertTrue(after.place(0) == Place.WATER);
     }

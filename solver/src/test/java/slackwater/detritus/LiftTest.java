@@ -98,6 +98,20 @@ class LiftTest {
         assertEquals(Clearance.Outcome.UNSURE, sandOnPlate(0.5));
     }
 
+    /** Grains have dice of their own, so those on corals go the same way whether or not others are in the water. */
+    @Test
+    void onCoralsAloneTheAnswerIsTheSame() {
+        MadeFlow stream = new MadeFlow(30, 20, 20, 0.01);
+        stream.fill(stream.now.u(), at -> 0.12).fill(stream.now.eddyViscosityM2PerS(), at -> 2e-5);
+        Coral plate = new Coral("plate", CoralGroup.PLATING, new Vec3(0.1, 0.1, 0.1), new Vec3(0, 0, 1), 0.08,
+                Optional.empty());
+        Scenario tank = stream.tank(plate);
+        Tracker.Chance chance = new Tracker.Chance(1, 2);
+        Litter alone = Trials.onCorals(tank, stream.steady(), List.of(0.1), chance);
+        assertEquals(Trials.make(tank, stream.steady(), List.of(0.1), chance).clearances(), alone.clearances());
+        assertEquals(List.of(), alone.fates());
+    }
+
     private static List<Double> rounded(List<Double> holds) {
         return holds.stream().map(hold -> Math.round(1000 * hold) / 1000.0).toList();
     }

@@ -38,6 +38,14 @@ final class MadeFlow {
         return this;
     }
 
+    /** Fills in a velocity where it is kept: along each axis in the faces towards smaller x, y and z. */
+    MadeFlow stream(ToDoubleFunction<Vec3> u, ToDoubleFunction<Vec3> v, ToDoubleFunction<Vec3> w) {
+        double half = grid.cellSizeM() / 2;
+        return fill(now.u(), at -> u.applyAsDouble(at.plus(new Vec3(-half, 0, 0))))
+                .fill(now.v(), at -> v.applyAsDouble(at.plus(new Vec3(0, -half, 0))))
+                .fill(now.w(), at -> w.applyAsDouble(at.plus(new Vec3(0, 0, -half))));
+    }
+
     /** The flow as it is, for ever, in frames a fifth of a second apart. */
     FlowRecord steady() {
         return recorded(List.of(1.0));

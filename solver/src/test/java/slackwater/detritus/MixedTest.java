@@ -37,8 +37,8 @@ class MixedTest {
     void aWhirlLeavesItMixed() {
         MadeFlow box = new MadeFlow(24, 4, LAYERS, 0.01);
         double k = Math.PI / 0.24;
-        box.fill(box.now.u(), at -> 0.2 * Math.sin(k * at.x()) * Math.cos(k * at.z()))
-                .fill(box.now.w(), at -> -0.2 * Math.cos(k * at.x()) * Math.sin(k * at.z()))
+        box.stream(at -> 0.2 * Math.sin(k * at.x()) * Math.cos(k * at.z()), at -> 0,
+                        at -> -0.2 * Math.cos(k * at.x()) * Math.sin(k * at.z()))
                 .fill(box.now.eddyViscosityM2PerS(), at -> 1e-5 + 5e-5 * at.x() / 0.24);
         FlowRecord record = box.recorded(List.of(1.0, 1.0, 0.2, -0.6, -0.6, 0.2));
         assertTrue(unevenness(box, record) < ALLOWED * ALLOWED, () -> "" + unevenness(box, record));

@@ -24,7 +24,7 @@ class RouseTest {
     @Test
     void theProfileIsThatOfRouse() {
         MadeFlow channel = new MadeFlow(6, 6, LAYERS, DEPTH_M / LAYERS);
-        channel.fill(channel.now.eddyViscosityM2PerS(), at -> Water.SCHMIDT * KAPPA * FRICTION_M_PER_S * at.z()
+        channel.fill(channel.now.eddyViscosityM2PerS(), at -> Eddies.SCHMIDT * KAPPA * FRICTION_M_PER_S * at.z()
                 * (1 - at.z() / DEPTH_M)).fill(channel.now.wallShear(), at -> 100);
         Release release = new Release(MadeFlow.grain(EXPONENT * KAPPA * FRICTION_M_PER_S, 1), new From.Everywhere(),
                 GRAINS, 1);

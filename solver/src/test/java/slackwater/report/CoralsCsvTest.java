@@ -22,7 +22,7 @@ class CoralsCsvTest {
     private static final Vec3 AT = new Vec3(0.6, 0.25, 0.25);
     private final Scenario scenario = MadeUpTank.with(MadeUpTank.scenario(), List.of(
             coral("plain"), coral("with \"quotes\", commas\nand a new line"), coral("=1+1"), coral("@sum"),
-            coral("-x"), coral("plate \u00e9\u4e2d")));
+            coral("-x"), coral("plate \u00e9\u4e2d"), coral("+1+1"), coral("\t=1"), coral("\r=1")));
     private final FlowResult result = MadeUpTank.result(scenario, MadeUpTank.flow(scenario, 0.02));
 
     @Test
@@ -49,10 +49,13 @@ class CoralsCsvTest {
 
     @Test
     void noCellStartsAFormula() throws IOException {
-        assertEquals("'=1+1", read().get(2).get("name"));
+        assertEquals(List.of("'=1+1", "'@sum", "'-x"), read().subList(2, 5).stream().map(one -> one.get("name"))
+                .toList());
+        assertEquals(List.of("'+1+1", "'\t=1", "'\r=1"), read().subList(6, 9).stream().map(one -> one.get("name"))
+                .toList());
         for (CSVRecord record : read()) {
             for (String name : List.of("name", "group", "sentence", "wanted_source")) {
-                assertTrue("=+-@".indexOf(record.get(name).charAt(0)) < 0, record.get(name));
+                assertTrue("=+-@\t\r".indexOf(record.get(name).charAt(0)) < 0, record.get(name));
             }
         }
     }

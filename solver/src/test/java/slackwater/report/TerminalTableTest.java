@@ -29,6 +29,19 @@ class TerminalTableTest {
         assertTrue(table.lines().allMatch(line -> line.length() <= 100), table);
     }
 
+    /** A pump that pulses with the first wave along 1.2 m of water 0.44 m deep: 1.371 s, worked by hand from Lamb. */
+    @Test
+    void pumpsInTimeWithAWaveAreWarnedOf() {
+        assertFalse(TerminalTable.of(MadeUpTank.result(scenario, flow)).contains("pulses"));
+        Scenario pulsing = MadeUpTank.pulsing(scenario, 1.35);
+        String table = TerminalTable.of(MadeUpTank.result(pulsing, flow)).replaceAll("\\s+", " ");
+        assertTrue(table.contains("Pump 'left' pulses every 1.35 s, in time with the wave that goes along the tank in"
+                + " 1.37 s"), table);
+        String page = ReportHtml.write(MadeUpTank.result(pulsing, flow), flow);
+        assertTrue(page.contains("<h2>Waves</h2>") && page.contains("along the tank in 1.37 s"));
+        assertFalse(ReportHtml.write(MadeUpTank.result(scenario, flow), flow).contains("<h2>Waves</h2>"));
+    }
+
     @Test
     void staysNarrowAndHarmlessWhateverTheNames() {
         Scenario odd = MadeUpTank.with(scenario, List.of(

@@ -4,11 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -19,16 +23,54 @@ import slackwater.detritus.Grains;
 import slackwater.detritus.Release;
 import slackwater.detritus.Scene;
 
-/** Read back as any XML reader would. */
+/** Read back as any XML reader would, and by the format's own library where there is one. */
 class VtkGrainsTest {
+    private static final String SCRIPT = """
+            import sys, vtk
+            reader = vtk.vtkXMLPolyDataReader()
+            reader.SetFileName(sys.argv[1])
+            reader.Update()
+            grains = reader.GetOutput()
+            print(grains.GetNumberOfPoints(), grains.GetNumberOfVerts(), grains.GetNumberOfCells())
+            data = grains.GetPointData()
+            names = sorted(data.GetArrayName(n) for n in range(data.GetNumberOfArrays()))
+            print(*names)
+            for n in range(grains.GetNumberOfPoints()):
+                print(*(round(x, 6) for x in grains.GetPoint(n)),
+                      *(round(data.GetArray(name).GetTuple1(n), 6) for name in names))
+            """;
+    private final Scene scene = new Scene(60, new float[] {0.1f, 0.2f}, new float[] {0.3f, 0.4f},
+            new float[] {0, 0.45f}, new byte[] {4, 0}, new short[] {2, -1}, new short[] {0, 0});
+    private final Release release = new Release(Grains.named("waste", MadeUpTank.scenario()).orElseThrow(),
+            new Release.From.Everywhere(), 2, 1);
+    private final Drift drift = new Drift(List.of(release), new Census(1, new int[0][][], new int[0][]),
+            List.of(scene));
+
+    @Test
+    void theFormatsOwnLibraryReadsIt(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("grains.vtp");
+        try (OutputStream out = Files.newOutputStream(file)) {
+            VtkGrains.write(scene, drift, out);
+        }
+        assertEquals("""
+                2 2 2
+                at place release settling_m_per_s
+                0.1 0.3 0.0 2.0 4.0 0.0 0.02
+                0.2 0.4 0.45 -1.0 0.0 0.0 0.02""", VtkReader.run(SCRIPT, file.toString()));
+    }
+
+    @Test
+    void theFormatsOwnLibraryReadsNoGrainsToo(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("none.vtp");
+        try (OutputStream out = Files.newOutputStream(file)) {
+            VtkGrains.write(Drift.NONE.scenes().get(0), Drift.NONE, out);
+        }
+        assertEquals("0 0 0\nat place release settling_m_per_s", VtkReader.run(SCRIPT, file.toString()));
+    }
+
     @Test
     void everyGrainIsAPointWithItsNumbers() throws Exception {
-        Scene scene = new Scene(60, new float[] {0.1f, 0.2f}, new float[] {0.3f, 0.4f}, new float[] {0, 0.45f},
-                new byte[] {4, 0}, new short[] {2, -1}, new short[] {0, 0});
-        Release release = new Release(Grains.named("waste", MadeUpTank.scenario()).orElseThrow(),
-                new Release.From.Everywhere(), 2, 1);
-        Document document = read(scene, new Drift(List.of(release), new Census(1, new int[0][][], new int[0][]),
-                List.of(scene)));
+        Document document = read(scene, drift);
         Element piece = (Element) document.getElementsByTagName("Piece").item(0);
         assertEquals("2", piece.getAttribute("NumberOfPoints"));
         assertEquals("2", piece.getAttribute("NumberOfVerts"));

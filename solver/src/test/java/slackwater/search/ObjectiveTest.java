@@ -23,6 +23,18 @@ class ObjectiveTest {
         return Objective.USUAL.value(new Outcome.Read(finding), PIECES, Pumps.times(PUMPS, output / 0.6));
     }
 
+    /** Speed is only the means: a coral on which food stays is out, at whatever speed, and worse than one cleared. */
+    @Test
+    void whatStaysOnACoralPutsItOutOfRange() {
+        CoralFinding good = new CoralFinding("c", 0.2, 0.1, 0.3, 0.05, 0.5, Verdict.PASS, Verdict.PASS);
+        CoralFinding unsure = new CoralFinding("c", 0.2, 0.1, 0.3, 0.05, 0.5, Verdict.MARGINAL, Verdict.MARGINAL);
+        CoralFinding buried = new CoralFinding("c", 0.2, 0.1, 0.3, 0.05, 0.5, Verdict.FAIL, Verdict.FAIL);
+        assertTrue(good.inRange() && unsure.inRange() && !buried.inRange());
+        double cleared = value(new Finding(List.of(good), 0, 0, 0, "", 0, true), 0.3);
+        double kept = value(new Finding(List.of(buried), 0, 0, 0, "", 0, true), 0.3);
+        assertTrue(cleared < kept, cleared + " and " + kept);
+    }
+
     /** By default a later aim counts only between layouts that are alike in the earlier ones. */
     @Test
     void anEarlierAimOutweighsAllLaterOnes() {

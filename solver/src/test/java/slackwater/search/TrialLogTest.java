@@ -45,7 +45,7 @@ class TrialLogTest {
                     random.nextGaussian(), random.nextGaussian(), random.nextDouble(), random.nextDouble(), 1.4,
                     new Pattern(Pattern.Kind.PULSE, 1 + random.nextDouble(), random.nextDouble(), 0.25));
             CoralFinding coral = new CoralFinding("c", random.nextDouble(), 0, random.nextDouble(), 0.02, 0.2,
-                    Verdict.values()[random.nextInt(4)]);
+                    Verdict.values()[random.nextInt(4)], Verdict.values()[random.nextInt(4)]);
             Outcome outcome = random.nextBoolean() ? new Outcome.Failed("ran away\nat x")
                     : new Outcome.Read(new Finding(List.of(coral), random.nextDouble(), random.nextDouble(),
                             random.nextDouble(), "low on the left", random.nextDouble(), random.nextBoolean()));

@@ -96,7 +96,8 @@ class PictureTest {
         assertRefused("--turntable: found 0", "picture", NANO, "--turntable", "0");
         assertRefused("has no result.json, must be the folder of a finished run", "picture", folder);
         assertRefused("nowhere.toml: is missing", "picture", "nowhere.toml");
-        assertRefused("Invalid value for option '--view'", "picture", NANO, "--view", "below");
+        assertRefused("--view: found 'below', must be one of front, side, top, corner", "picture", NANO,
+                "--view", "below");
     }
 
     private static void assertRefused(String says, Object... words) {
