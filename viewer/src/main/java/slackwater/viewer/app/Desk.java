@@ -14,6 +14,7 @@ import slackwater.viewer.gl.NoGraphics;
 import slackwater.viewer.gl.Offscreen;
 import slackwater.viewer.gl.Paper;
 import slackwater.viewer.gl.Renderer;
+import slackwater.viewer.gl.Renderer.Edges;
 import slackwater.viewer.gl.Target;
 import slackwater.viewer.panel.Page;
 import slackwater.viewer.panel.Panel;
@@ -46,6 +47,7 @@ final class Desk implements AutoCloseable {
     private final List<Easel> easels = new ArrayList<>();
     private final Difference difference = new Difference();
     private final Tops tops = new Tops();
+    private final Edges moving;
     private List<Page> pages = List.of();
     private double xPx = -1;
     private double yPx = -1;
@@ -56,6 +58,7 @@ final class Desk implements AutoCloseable {
     /** The window's context must be current. */
     Desk(Window window, Session session) throws NoGraphics {
         Paper.prepare();
+        this.moving = Paper.processorDraws() ? Edges.QUICK : Edges.SMOOTH;
         this.window = window;
         this.session = session;
         this.pointer = new Pointer(session);
@@ -174,6 +177,8 @@ final class Desk implements AutoCloseable {
         long start = System.nanoTime();
         double elapsedS = (start - drawnNs) * NS;
         drawnNs = start;
+        boolean kept = session.takesScreenshot();
+        Edges edges = kept ? Edges.SMOOTH : moving;
         paper.clear(frame);
         Frame picture = picture(frame);
         session.resize(picture);
@@ -184,11 +189,11 @@ final class Desk implements AutoCloseable {
                 Drawing drawing = extra ? difference.draw(session)
                         : easels.get(n).draw(session, session.sides().get(n), top, elapsedS);
                 renderers.get(n).draw(drawing, session.camera(), picture, new Target(0,
-                        panelPx(frame) + n * picture.widthPx(), 0));
+                        panelPx(frame) + n * picture.widthPx(), 0), edges);
             }
         }
         controls(frame);
-        if (session.takesScreenshot()) {
+        if (kept) {
             screenshot(frame);
         }
         window.swap();

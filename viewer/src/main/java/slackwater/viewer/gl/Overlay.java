@@ -1,25 +1,17 @@
 package slackwater.viewer.gl;
 
-import java.util.ArrayList;
-import java.util.List;
-import slackwater.geometry.Vec3;
 import slackwater.viewer.camera.Camera;
 import slackwater.viewer.camera.Frame;
 import slackwater.viewer.camera.Lens;
 import slackwater.viewer.camera.Margins;
-import slackwater.viewer.camera.Ray;
 import slackwater.viewer.colour.Colour;
 import slackwater.viewer.colour.ColourScale;
 import slackwater.viewer.scene.Drawing;
-import slackwater.viewer.scene.Item;
-import slackwater.viewer.scene.Item.Body;
 import slackwater.viewer.scene.Label;
-import slackwater.viewer.scene.LabelPlan;
 import slackwater.viewer.scene.LabelPlan.Area;
 import slackwater.viewer.scene.LabelPlan.Pin;
 import slackwater.viewer.scene.Legend;
 import slackwater.viewer.scene.Palette;
-import slackwater.viewer.shape.Sight;
 
 /** The words on a picture: title and notes at the top, labels beside things, legends and a ruler at the bottom. */
 final class Overlay {
@@ -34,12 +26,6 @@ final class Overlay {
     private static final double CARD_PAD = 5;
     private static final double ACCENT = 3;
     private static final double DASH = 4;
-    /** How far before a thing a look may end and still be on it. */
-    private static final double CLEAR_M = 0.01;
-    /** A thing's own rim does not hide it: so many times the room that its words leave it. */
-    private static final double OWN = 1.6;
-    /** Finer surfaces, such as slices of a fine field, are not asked whether they hide something: it takes too long. */
-    private static final int MOST_TRIANGLES = 20_000;
     private static final double RULER_M = 0.1;
     private static final Colour CARD = Colour.of(0xFFFFFF);
 
@@ -66,8 +52,9 @@ final class Overlay {
         return legend instanceof Legend.Patches patches ? LINE * patches.patches().size() : LEGEND_HEIGHT;
     }
 
-    void put() {
-        labels();
+    void put(Placing placing) {
+        placing.cards().forEach(this::leader);
+        placing.cards().forEach(this::card);
         double y = EDGE;
         if (!drawing.title().isEmpty()) {
             sheet.text(drawing.title(), EDGE, y, TITLE, Palette.INK);
@@ -139,36 +126,10 @@ final class Overlay {
         sheet.text("10 cm", x + (length - width) / 2, y - LINE, TEXT, Palette.INK);
     }
 
-    private void labels() {
-        List<Label> shown = new ArrayList<>();
-        List<Pin> pins = new ArrayList<>();
-        for (Label label : drawing.labels()) {
-            Camera.Spot spot = camera.spot(label.atM(), frame);
-            double x = spot.xPx() / frame.scale();
-            double y = spot.yPx() / frame.scale();
-            boolean visible = (spot.depthM() > 0 || camera.lens() == Lens.PARALLEL) && x >= 0 && y >= 0
-                    && x <= frame.widthUnits() && y <= frame.heightUnits();
-            if (visible) {
-                shown.add(label);
-                pins.add(new Pin(x, y, clear(label, spot), width(label), height(label)));
-            }
-        }
-        Margins margins = margins(drawing);
-        Area page = new Area(6, margins.top() - 14, frame.widthUnits() - 12,
-                frame.heightUnits() - margins.top() - margins.bottom() + 22);
-        List<Area> areas = LabelPlan.place(pins, page, List.of());
-        for (int n = 0; n < shown.size(); n++) {
-            leader(pins.get(n), areas.get(n), isHidden(shown.get(n)));
-        }
-        for (int n = 0; n < shown.size(); n++) {
-            card(shown.get(n), areas.get(n));
-        }
-    }
-
-    /** What the thing takes about its point, units; less for one that the eye is almost upon. */
-    private double clear(Label label, Camera.Spot spot) {
-        double shrunk = camera.lens() == Lens.PERSPECTIVE ? camera.distanceM() / Math.max(spot.depthM(), 0.05) : 1;
-        return Math.min(60, label.radiusM() / camera.heightM() * frame.heightUnits() * shrunk);
+    /** Where the labels stand; once found, it can be handed over again. */
+    Placing placing() {
+        return Placing.of(drawing, camera, frame, margins(drawing), label -> new double[] {width(label),
+            height(label)});
     }
 
     private double width(Label label) {
@@ -180,24 +141,11 @@ final class Overlay {
         return (label.detail().isEmpty() ? 1 : 2) * (LINE - 1) + 2 * CARD_PAD - 2;
     }
 
-    /** Whether something solid stands between the eye and the thing that a label is about. */
-    private boolean isHidden(Label label) {
-        Camera.Spot spot = camera.spot(label.atM(), frame);
-        Ray sight = camera.ray(spot.xPx(), spot.yPx(), frame);
-        Vec3 before = label.atM().minus(sight.direction().times(OWN * label.radiusM() + CLEAR_M));
-        for (Item item : drawing.items()) {
-            boolean solid = item instanceof Body body && item.paint().colour().isOpaque()
-                    && !item.paint().insideOnly() && body.surface().triangleCount() < MOST_TRIANGLES
-                    && Sight.isBlocked(body.surface(), sight.fromM(), before);
-            if (solid) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** From the point to its words; broken, and with an open point, where the point is hidden. */
-    private void leader(Pin pin, Area area, boolean hidden) {
+    private void leader(Placing.Card card) {
+        Pin pin = card.pin();
+        Area area = card.area();
+        boolean hidden = card.hidden();
         double x = Math.max(area.x(), Math.min(area.x() + area.width(), pin.x()));
         double y = Math.max(area.y(), Math.min(area.y() + area.height(), pin.y()));
         sheet.line(new double[] {pin.x(), pin.y(), x, y}, 2.6, Colour.of(0xFFFFFF).withOpacity(0.7));
@@ -215,7 +163,9 @@ final class Overlay {
         }
     }
 
-    private void card(Label label, Area area) {
+    private void card(Placing.Card card) {
+        Label label = card.label();
+        Area area = card.area();
         Colour ink = label.pale() ? Palette.PLAIN : Palette.INK;
         sheet.frame(area.x(), area.y(), area.width(), area.height(), Palette.GLASS);
         sheet.rectangle(area.x(), area.y(), area.width(), area.height(), CARD);
