@@ -22,6 +22,7 @@ import slackwater.viewer.scene.Layer;
 import slackwater.viewer.scene.Palette;
 import slackwater.viewer.scene.Type;
 import slackwater.viewer.scene.Units;
+import slackwater.viewer.scene.Water;
 import slackwater.viewer.session.Action;
 import slackwater.viewer.session.Changes;
 import slackwater.viewer.session.PointReading;
@@ -258,6 +259,7 @@ public final class Panel {
                 layer(Action.TRACERS, "Specks", Layer.TRACERS)));
         rows.buttons(List.of(layer(Action.STREAMLINES, "Streamlines", Layer.STREAMLINES),
                 layer(Action.FAST_WATER, "Fast water", Layer.FAST_WATER)));
+        fast();
         boolean grains = side().water().map(water -> !water.deposits().isEmpty()).orElse(false);
         rows.buttons(List.of(layer(Action.SHEAR, "Shear", Layer.SHEAR), button(Action.DEPOSIT, "Deposit",
                 session.showing().layers().contains(Layer.DEPOSIT), grains)));
@@ -268,6 +270,22 @@ public final class Panel {
         rows.buttons(List.of(cut(Action.SLICE_X, Axis.X), cut(Action.SLICE_Y, Axis.Y), cut(Action.SLICE_Z, Axis.Z)));
         for (Axis axis : Axis.values()) {
             session.showing().cut(axis).ifPresent(at -> slider(axis, at));
+        }
+    }
+
+    /** From which speed water counts as fast: a number, and back to what nine tenths of the water keep below. */
+    private void fast() {
+        Optional<Water> water = side().water();
+        if (!session.showing().shows(Layer.FAST_WATER) || water.isEmpty()) {
+            return;
+        }
+        Units units = session.showing().units();
+        rows.field(new Field("fast", "fast above", shown(units.speedNumber(session.showing().fastMPerS(water.get()))),
+                units.speedUnit(), units == Units.METRIC ? 1 : 0.5, value ->
+                        session.showing().fastFrom(units.speedMPerS(value))), typing, true);
+        if (session.showing().asksForFast()) {
+            rows.buttons(List.of(new Button("fast by itself", "Fastest tenth of the water", "", false, true,
+                    () -> session.showing().fastByItself())));
         }
     }
 

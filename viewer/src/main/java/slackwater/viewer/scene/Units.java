@@ -29,6 +29,16 @@ public enum Units {
         return Figures.decimal(mPerS * perMPerS, 1);
     }
 
+    /** A speed as a number of its unit. */
+    public double speedNumber(double mPerS) {
+        return mPerS * perMPerS;
+    }
+
+    /** A number of the speed's unit, metres per second. */
+    public double speedMPerS(double number) {
+        return number / perMPerS;
+    }
+
     public String speedUnit() {
         return speedUnit;
     }

@@ -244,6 +244,8 @@ public final class Session implements AutoCloseable {
             case TRACERS -> showing.toggle(Layer.TRACERS);
             case STREAMLINES -> showing.toggle(Layer.STREAMLINES);
             case FAST_WATER -> showing.toggle(Layer.FAST_WATER);
+            case FAST_LESS -> fast(-1);
+            case FAST_MORE -> fast(1);
             case SHEAR -> showing.toggle(Layer.SHEAR);
             case DEPOSIT -> deposit();
             case JETS -> showing.toggle(Layer.JETS);
@@ -299,6 +301,16 @@ public final class Session implements AutoCloseable {
         } else {
             message = "A difference needs two tanks: slackwater view A B.";
         }
+    }
+
+    /** Shows fast water, from a speed a step lower or higher. */
+    private void fast(int way) {
+        if (!showing.shows(Layer.FAST_WATER)) {
+            showing.toggle(Layer.FAST_WATER);
+        }
+        double step = showing.units().speedMPerS(showing.units() == Units.METRIC ? 1 : 0.5);
+        double now = side().water().map(showing::fastMPerS).orElse(showing.askedFastMPerS());
+        showing.fastFrom(Math.max(step, (Math.rint(now / step) + way) * step));
     }
 
     private void deposit() {
