@@ -19,6 +19,7 @@ import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioFaults;
 import slackwater.scenario.ScenarioFile;
 import slackwater.viewer.gl.NoGraphics;
+import slackwater.viewer.live.LiveFlow;
 import slackwater.viewer.live.Liveliness;
 import slackwater.viewer.scene.Scene;
 import slackwater.viewer.scene.Units;
@@ -87,7 +88,7 @@ final class Watch implements Callable<Integer> {
         inches = !files.isEmpty() && files.stream().allMatch(file -> file.text().contains("inside_in"));
         List<Scenario> live = files.stream().map(ScenarioFile::scenario).toList();
         if (cellCm > 0) {
-            Cost.requireRoom(live, cellCm / 100);
+            Cost.requireRoom(live, cellCm / 100, LiveFlow::bytes);
         }
         DoubleSupplier wanted = cellSizeM(live, done);
         DoubleSupplier cellSizeM = () -> roomy(live, wanted.getAsDouble());
@@ -102,7 +103,7 @@ final class Watch implements Callable<Integer> {
     /** Cells as they were chosen, on the water's own thread; what does not fit into the memory is told of there. */
     private static double roomy(List<Scenario> live, double cellSizeM) {
         try {
-            Cost.requireRoom(live, cellSizeM);
+            Cost.requireRoom(live, cellSizeM, LiveFlow::bytes);
             return cellSizeM;
         } catch (BadInput full) {
             throw new UnfitGrid(full.getMessage());

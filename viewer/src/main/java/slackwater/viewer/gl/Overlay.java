@@ -26,7 +26,6 @@ final class Overlay {
     private static final double CARD_PAD = 5;
     private static final double ACCENT = 3;
     private static final double DASH = 4;
-    private static final double RULER_M = 0.1;
     private static final Colour CARD = Colour.of(0xFFFFFF);
 
     private final Sheet sheet;
@@ -111,19 +110,19 @@ final class Overlay {
         }
     }
 
-    /** Ten centimetres, where a length on the picture has one meaning. */
+    /** A length to compare with, where lengths on the picture have one meaning. */
     private void ruler() {
         if (camera.lens() == Lens.PERSPECTIVE) {
             return;
         }
-        double length = RULER_M / camera.heightM() * frame.heightUnits();
+        double length = drawing.ruler().lengthM() / camera.heightM() * frame.heightUnits();
         double x = frame.widthUnits() - EDGE - length;
         double y = frame.heightUnits() - EDGE - 8;
         sheet.rectangle(x, y, length, 2, Palette.INK);
         sheet.rectangle(x, y - 3, 1.5, 8, Palette.INK);
         sheet.rectangle(x + length - 1.5, y - 3, 1.5, 8, Palette.INK);
-        double width = sheet.width("10 cm", TEXT);
-        sheet.text("10 cm", x + (length - width) / 2, y - LINE, TEXT, Palette.INK);
+        double width = sheet.width(drawing.ruler().words(), TEXT);
+        sheet.text(drawing.ruler().words(), x + (length - width) / 2, y - LINE, TEXT, Palette.INK);
     }
 
     /** Where the labels stand; once found, it can be handed over again. */

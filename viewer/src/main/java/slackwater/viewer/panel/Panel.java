@@ -90,11 +90,11 @@ public final class Panel {
         Optional<String> trouble = side().trouble();
         if (!session.message().isEmpty()) {
             rows.gap(4);
-            rows.notice(session.message(), Palette.JET);
+            rows.notice(session.showing().units().sentence(session.message()), Palette.JET);
         }
         trouble.ifPresent(says -> {
             rows.gap(4);
-            rows.notice(says, Palette.FAST);
+            rows.notice(session.showing().units().sentence(says), Palette.FAST);
         });
     }
 

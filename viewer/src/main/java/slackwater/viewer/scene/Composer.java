@@ -52,7 +52,8 @@ public final class Composer {
                 notes.add("The layout alone: 'slackwater run' computes what the water does in it."));
         patches().ifPresent(legends::add);
         List<Label> labels = look.shows(Layer.NAMES) ? Labels.of(scene, look.units()) : List.of();
-        return new Drawing(scene.scenario().name(), notes, items, labels, legends, scene.glassM());
+        return new Drawing(scene.scenario().name(), notes, items, labels, legends, scene.glassM(),
+                look.units().ruler());
     }
 
     /** Rock gives way to its map; the map of the sand lies on top of it. */

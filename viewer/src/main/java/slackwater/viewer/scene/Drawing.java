@@ -12,9 +12,16 @@ import slackwater.geometry.Bounds;
  * @param labels words beside points
  * @param legends what colours mean
  * @param boxM what the picture is about: a camera is fitted to it, and surfaces end there, metres
+ * @param ruler the length that is shown where lengths can be compared
  */
 public record Drawing(String title, List<String> notes, List<Item> items, List<Label> labels, List<Legend> legends,
-                      Bounds boxM) {
+                      Bounds boxM, Units.Ruler ruler) {
+    /** With a metric ruler. */
+    public Drawing(String title, List<String> notes, List<Item> items, List<Label> labels, List<Legend> legends,
+                   Bounds boxM) {
+        this(title, notes, items, labels, legends, boxM, Units.METRIC.ruler());
+    }
+
     public Drawing {
         notes = List.copyOf(notes);
         items = List.copyOf(items);

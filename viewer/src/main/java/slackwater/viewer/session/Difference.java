@@ -112,7 +112,7 @@ public final class Difference {
         Optional<Sliced> difference = difference(session, first, second, units);
         if (difference.isEmpty()) {
             return new Drawing("Difference", List.of("Both tanks must have water under way first."), items, List.of(),
-                    List.of(), Scene.of(shown).glassM());
+                    List.of(), Scene.of(shown).glassM(), units.ruler());
         }
         items.addAll(difference.get().slices());
         boolean settled = first.settled() && second.settled();
@@ -120,7 +120,7 @@ public final class Difference {
         List<Label> labels = session.showing().shows(Layer.NAMES) ? labels(first, second, units, settled) : List.of();
         return new Drawing("Difference of mean speed", List.of(note), items, labels,
                 List.of(new Legend.Bar("slower (below 0) or faster, " + units.speedUnit(),
-                        difference.get().scale())), Scene.of(shown).glassM());
+                        difference.get().scale())), Scene.of(shown).glassM(), units.ruler());
     }
 
     private static List<Item> layout(Scenario shown) {

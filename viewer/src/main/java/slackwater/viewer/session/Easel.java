@@ -117,9 +117,9 @@ public final class Easel {
         List<Label> labels = showing.shows(Layer.NAMES) ? labels(side, showing.units()).stream()
                 .filter(label -> !told.equals(Optional.of(label.title()))).toList() : List.of();
         boolean awaited = showing.shows(Layer.STILL_WATER) && !side.knowsStillWater();
-        List<String> notes = Status.notes(side, awaited, session.frame().widthUnits());
-        return new Drawing(scenario.name(), notes, items, labels, legends,
-                Scene.of(scenario).glassM());
+        List<String> notes = Status.notes(side, showing.units(), awaited, session.frame().widthUnits());
+        return new Drawing(scenario.name(), notes, items, labels, legends, Scene.of(scenario).glassM(),
+                showing.units().ruler());
     }
 
     private interface Making {
