@@ -1,5 +1,7 @@
 package slackwater.viewer.gl;
 
+import java.util.List;
+import java.util.Optional;
 import slackwater.viewer.camera.Camera;
 import slackwater.viewer.camera.Frame;
 import slackwater.viewer.camera.Lens;
@@ -12,6 +14,7 @@ import slackwater.viewer.scene.LabelPlan.Area;
 import slackwater.viewer.scene.LabelPlan.Pin;
 import slackwater.viewer.scene.Legend;
 import slackwater.viewer.scene.Palette;
+import slackwater.viewer.scene.Units;
 
 /** The words on a picture: title and notes at the top, labels beside things, legends and a ruler at the bottom. */
 final class Overlay {
@@ -26,6 +29,8 @@ final class Overlay {
     private static final double CARD_PAD = 5;
     private static final double ACCENT = 3;
     private static final double DASH = 4;
+    private static final double LONGEST_RULER = 130;
+    private static final double RULER_GAP = 16;
     private static final Colour CARD = Colour.of(0xFFFFFF);
 
     private final Sheet sheet;
@@ -71,11 +76,13 @@ final class Overlay {
     private void legends() {
         double x = EDGE;
         double bottom = frame.heightUnits() - EDGE;
+        double right = frame.widthUnits() - ruled().map(ruler -> units(ruler) + EDGE + RULER_GAP).orElse(6.0);
         for (Legend legend : drawing.legends()) {
             double width = legend instanceof Legend.Bar bar ? Math.max(BAR_WIDTH + 10, sheet.width(bar.title(), TEXT))
                     : ((Legend.Patches) legend).patches().stream().mapToDouble(patch ->
                             25 + sheet.width(patch.words(), TEXT)).max().orElse(0);
-            if (x > EDGE && x + width > frame.widthUnits() - 6) {
+            if (x > EDGE && x + width > right) {
+                right = frame.widthUnits() - 6;
                 x = EDGE;
                 bottom -= LEGEND_HEIGHT + 14;
             }
@@ -112,17 +119,28 @@ final class Overlay {
 
     /** A length to compare with, where lengths on the picture have one meaning. */
     private void ruler() {
-        if (camera.lens() == Lens.PERSPECTIVE) {
-            return;
-        }
-        double length = drawing.ruler().lengthM() / camera.heightM() * frame.heightUnits();
-        double x = frame.widthUnits() - EDGE - length;
-        double y = frame.heightUnits() - EDGE - 8;
-        sheet.rectangle(x, y, length, 2, Palette.INK);
-        sheet.rectangle(x, y - 3, 1.5, 8, Palette.INK);
-        sheet.rectangle(x + length - 1.5, y - 3, 1.5, 8, Palette.INK);
-        double width = sheet.width(drawing.ruler().words(), TEXT);
-        sheet.text(drawing.ruler().words(), x + (length - width) / 2, y - LINE, TEXT, Palette.INK);
+        ruled().ifPresent(ruler -> {
+            double length = units(ruler);
+            double x = frame.widthUnits() - EDGE - length;
+            double y = frame.heightUnits() - EDGE - 8;
+            sheet.rectangle(x, y, length, 2, Palette.INK);
+            sheet.rectangle(x, y - 3, 1.5, 8, Palette.INK);
+            sheet.rectangle(x + length - 1.5, y - 3, 1.5, 8, Palette.INK);
+            double width = sheet.width(ruler.words(), TEXT);
+            sheet.text(ruler.words(), x + (length - width) / 2, y - LINE, TEXT, Palette.INK);
+        });
+    }
+
+    /** The longest ruler that leaves room for the legends beside it. */
+    private Optional<Units.Ruler> ruled() {
+        List<Units.Ruler> rulers = drawing.rulers();
+        return camera.lens() == Lens.PERSPECTIVE || rulers.isEmpty() ? Optional.empty()
+                : rulers.stream().filter(ruler -> units(ruler) <= LONGEST_RULER).findFirst()
+                .or(() -> Optional.of(rulers.get(rulers.size() - 1)));
+    }
+
+    private double units(Units.Ruler ruler) {
+        return ruler.lengthM() / camera.heightM() * frame.heightUnits();
     }
 
     /** Where the labels stand; once found, it can be handed over again. */

@@ -280,7 +280,8 @@ public final class Panel {
             return;
         }
         Units units = session.showing().units();
-        rows.field(new Field("fast", "fast above", shown(units.speedNumber(session.showing().fastMPerS(water.get()))),
+        rows.field(new Field("fast", "fast above", shown(Math.rint(10 * units
+                .speedNumber(session.showing().fastMPerS(water.get()))) / 10),
                 units.speedUnit(), units == Units.METRIC ? 1 : 0.5, value ->
                         session.showing().fastFrom(units.speedMPerS(value))), typing, true);
         if (session.showing().asksForFast()) {

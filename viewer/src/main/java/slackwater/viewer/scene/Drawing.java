@@ -12,14 +12,14 @@ import slackwater.geometry.Bounds;
  * @param labels words beside points
  * @param legends what colours mean
  * @param boxM what the picture is about: a camera is fitted to it, and surfaces end there, metres
- * @param ruler the length that is shown where lengths can be compared
+ * @param rulers lengths of which one is shown where lengths can be compared, the longest first
  */
 public record Drawing(String title, List<String> notes, List<Item> items, List<Label> labels, List<Legend> legends,
-                      Bounds boxM, Units.Ruler ruler) {
-    /** With a metric ruler. */
+                      Bounds boxM, List<Units.Ruler> rulers) {
+    /** With metric rulers. */
     public Drawing(String title, List<String> notes, List<Item> items, List<Label> labels, List<Legend> legends,
                    Bounds boxM) {
-        this(title, notes, items, labels, legends, boxM, Units.METRIC.ruler());
+        this(title, notes, items, labels, legends, boxM, Units.METRIC.rulers());
     }
 
     public Drawing {
@@ -27,5 +27,6 @@ public record Drawing(String title, List<String> notes, List<Item> items, List<L
         items = List.copyOf(items);
         labels = List.copyOf(labels);
         legends = List.copyOf(legends);
+        rulers = List.copyOf(rulers);
     }
 }

@@ -1,13 +1,16 @@
 package slackwater.viewer.scene;
 
+import java.util.List;
 import java.util.regex.Pattern;
 import slackwater.analysis.Figures;
 import slackwater.viewer.colour.ColourScale;
 
 /** What people read speeds in. */
 public enum Units {
-    METRIC("cm/s", 100, "l/h", 3.6e6, "cm", new Ruler(0.1, "10 cm")),
-    US("in/s", 1 / 0.0254, "gal/h", 3.6e6 / 3.785411784, "in", new Ruler(4 * 0.0254, "4 in"));
+    METRIC("cm/s", 100, "l/h", 3.6e6, "cm",
+            List.of(new Ruler(0.1, "10 cm"), new Ruler(0.05, "5 cm"), new Ruler(0.02, "2 cm"))),
+    US("in/s", 1 / 0.0254, "gal/h", 3.6e6 / 3.785411784, "in", List.of(new Ruler(4 * 0.0254, "4 in"),
+            new Ruler(2 * 0.0254, "2 in"), new Ruler(0.0254, "1 in")));
 
     private static final Pattern LENGTHS = Pattern.compile("(?:[-0-9.]+|\\[[-0-9., ]+\\]|x [-0-9.]+, y [-0-9.]+,"
             + " z [-0-9.]+|[-0-9.]+ (?:to|and) [-0-9.]+) cm\\b(?!/)");
@@ -19,15 +22,16 @@ public enum Units {
     private final String flowUnit;
     private final double perM3PerS;
     private final String lengthUnit;
-    private final Ruler ruler;
+    private final List<Ruler> rulers;
 
-    Units(String speedUnit, double perMPerS, String flowUnit, double perM3PerS, String lengthUnit, Ruler ruler) {
+    Units(String speedUnit, double perMPerS, String flowUnit, double perM3PerS, String lengthUnit,
+          List<Ruler> rulers) {
         this.speedUnit = speedUnit;
         this.perMPerS = perMPerS;
         this.flowUnit = flowUnit;
         this.perM3PerS = perM3PerS;
         this.lengthUnit = lengthUnit;
-        this.ruler = ruler;
+        this.rulers = rulers;
     }
 
     /**
@@ -38,8 +42,9 @@ public enum Units {
     public record Ruler(double lengthM, String words) {
     }
 
-    public Ruler ruler() {
-        return ruler;
+    /** The longest first. */
+    public List<Ruler> rulers() {
+        return rulers;
     }
 
     /** The edge of a cell, or another small length, with at most two decimals and its unit. */

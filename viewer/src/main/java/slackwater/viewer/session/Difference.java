@@ -10,6 +10,7 @@ import slackwater.analysis.CoralReading;
 import slackwater.field.FlowStatistics;
 import slackwater.field.Grid;
 import slackwater.field.Interpolation;
+import slackwater.geometry.Mesh;
 import slackwater.scenario.Scenario;
 import slackwater.viewer.colour.ColourMap;
 import slackwater.viewer.colour.ColourScale;
@@ -105,14 +106,16 @@ public final class Difference {
         Side first = session.sides().get(0);
         Side second = session.sides().get(1);
         Scenario shown = session.side().scenario();
-        List<Item> items = new ArrayList<>(layout.of(List.of(shown.tank(), shown.rocks(), shown.pumps(),
-                shown.returnLine(), shown.corals()), () -> layout(shown)).orElse(List.of()));
+        List<Object> standing = List.of(shown.tank(), shown.rocks(), shown.pumps(), shown.returnLine(), shown.corals());
+        boolean scanned = shown.rocks().stream().anyMatch(rock -> rock.solid() instanceof Mesh);
+        Optional<List<Item>> known = scanned ? layout.of(standing, () -> layout(shown)) : Optional.empty();
+        List<Item> items = new ArrayList<>(known.orElseGet(() -> layout.now(standing, () -> layout(shown))));
         items.addAll(handles.of(session, shown, session.selected()));
         Units units = session.showing().units();
         Optional<Sliced> difference = difference(session, first, second, units);
         if (difference.isEmpty()) {
             return new Drawing("Difference", List.of("Both tanks must have water under way first."), items, List.of(),
-                    List.of(), Scene.of(shown).glassM(), units.ruler());
+                    List.of(), Scene.of(shown).glassM(), units.rulers());
         }
         items.addAll(difference.get().slices());
         boolean settled = first.settled() && second.settled();
@@ -120,7 +123,7 @@ public final class Difference {
         List<Label> labels = session.showing().shows(Layer.NAMES) ? labels(first, second, units, settled) : List.of();
         return new Drawing("Difference of mean speed", List.of(note), items, labels,
                 List.of(new Legend.Bar("slower (below 0) or faster, " + units.speedUnit(),
-                        difference.get().scale())), Scene.of(shown).glassM(), units.ruler());
+                        difference.get().scale())), Scene.of(shown).glassM(), units.rulers());
     }
 
     private static List<Item> layout(Scenario shown) {

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.Executor;
 import slackwater.analysis.CoralReading;
 import slackwater.field.Velocity;
+import slackwater.geometry.Mesh;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Scenario;
 import slackwater.viewer.colour.ColourScale;
@@ -87,8 +88,7 @@ public final class Easel {
         List<Item> items = new ArrayList<>();
         boolean mapped = side.water().map(water -> showing.shows(Layer.SHEAR)
                 || showing.shows(Layer.DEPOSIT) && !water.deposits().isEmpty()).orElse(false);
-        items.addAll(tank.of(List.of(scenario.tank(), scenario.rocks(), scenario.overflow(), mapped),
-                () -> tank(scenario, mapped)).orElse(List.of()));
+        items.addAll(tank(scenario, mapped));
         boolean cones = showing.shows(Layer.JETS);
         pumps = kept(pumps, List.of(scenario.pumps(), scenario.returnLine(), cones, scenario.tank()),
                 () -> PumpParts.of(scenario, cones));
@@ -119,7 +119,7 @@ public final class Easel {
         boolean awaited = showing.shows(Layer.STILL_WATER) && !side.knowsStillWater();
         List<String> notes = Status.notes(side, showing.units(), awaited, session.frame().widthUnits());
         return new Drawing(scenario.name(), notes, items, labels, legends, Scene.of(scenario).glassM(),
-                showing.units().ruler());
+                showing.units().rulers());
     }
 
     private interface Making {
@@ -130,7 +130,15 @@ public final class Easel {
         return known.from().equals(from) ? known : new Still(from, making.items());
     }
 
-    private static List<Item> tank(Scenario scenario, boolean mapped) {
+    /** Follows the pointer at once; only the many triangles of a scan come a little later. */
+    private List<Item> tank(Scenario scenario, boolean mapped) {
+        List<Object> from = List.of(scenario.tank(), scenario.rocks(), scenario.overflow(), mapped);
+        Optional<List<Item>> first = scenario.rocks().stream().anyMatch(rock -> rock.solid() instanceof Mesh)
+                ? tank.of(from, () -> made(scenario, mapped)) : Optional.empty();
+        return first.orElseGet(() -> tank.now(from, () -> made(scenario, mapped)));
+    }
+
+    private static List<Item> made(Scenario scenario, boolean mapped) {
         return TankParts.of(scenario).stream().filter(item -> !mapped
                 || !item.paint().colour().equals(Palette.ROCK)).toList();
     }

@@ -64,9 +64,14 @@ final class Lasting<T> {
         return last.map(Made::thing);
     }
 
-    /** Whether it is being made anew. */
-    boolean isUnderWay() {
-        return under.isPresent();
+    /** The newest, made here and now if need be. */
+    T now(List<Object> from, Supplier<T> maker) {
+        boolean known = last.map(made -> made.from().equals(from)).orElse(false);
+        if (!known) {
+            under = Optional.empty();
+            last = Optional.of(new Made<>(from, maker.get()));
+        }
+        return last.orElseThrow().thing();
     }
 
     private void take() {

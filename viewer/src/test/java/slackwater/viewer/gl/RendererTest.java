@@ -91,7 +91,7 @@ class RendererTest {
             Arrays.fill(speeds, speed);
             Water water = new Water(new FlowStatistics(grid, fluid, speeds, none, none, speeds, speeds, none, none,
                     none), none, true);
-            Image image = front(List.of(WaterParts.slice(water, new Cut(Axis.Y, 0.3), scale, 0.6)));
+            Image image = front(List.of(WaterParts.slice(water, new Cut(Axis.Y, 0.3), scale, new Vec3(1, 0.6, 0.6))));
             assertColour(scale.colour(speed), image.at(200, 120));
         }
     }

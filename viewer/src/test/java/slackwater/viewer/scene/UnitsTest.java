@@ -10,8 +10,8 @@ class UnitsTest {
     void lengthsFollowTheUnits() {
         assertEquals("2 cm", Units.METRIC.length(0.02));
         assertEquals("0.5 in", Units.US.length(0.0127));
-        assertEquals("10 cm", Units.METRIC.ruler().words());
-        assertEquals(4 * 0.0254, Units.US.ruler().lengthM(), 1e-12);
+        assertEquals("10 cm", Units.METRIC.rulers().get(0).words());
+        assertEquals(4 * 0.0254, Units.US.rulers().get(0).lengthM(), 1e-12);
         assertEquals(1, Units.US.speedNumber(0.0254), 1e-12);
         assertEquals(0.0254, Units.US.speedMPerS(1), 1e-12);
     }
