@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.DoubleSupplier;
@@ -56,14 +57,30 @@ final class Watch implements Callable<Integer> {
             + " screen's own).")
     private double scale;
 
+    /** Whether the layout is to be seen: the water waits for that, so that it does not slow the window down. */
+    private final CountDownLatch shown = new CountDownLatch(1);
     private boolean inches;
+
+    /** Lets the water go, at the latest when all is over. */
+    private record Gate(CountDownLatch latch) implements AutoCloseable {
+        void open() {
+            latch.countDown();
+        }
+
+        @Override
+        public void close() {
+            open();
+        }
+    }
 
     @Override
     public Integer call() throws ScenarioFaults {
         check();
-        try (Session session = session(); Window window = Window.open("Slackwater", SIZE, scale);
-                Desk desk = new Desk(window, session)) {
+        try (Session session = session(); Gate water = new Gate(shown);
+                Window window = Window.open("Slackwater", SIZE, scale); Desk desk = new Desk(window, session)) {
             window.title(String.join(" and ", session.sides().stream().map(Side::name).toList()) + " - Slackwater");
+            desk.round(List.of());
+            water.open();
             desk.run();
         } catch (NoWindow | NoGraphics none) {
             throw new BadInput(none.getMessage());
@@ -91,7 +108,10 @@ final class Watch implements Callable<Integer> {
             Cost.requireRoom(live, cellCm / 100, LiveFlow::bytes);
         }
         DoubleSupplier wanted = cellSizeM(live, done);
-        DoubleSupplier cellSizeM = () -> roomy(live, wanted.getAsDouble());
+        DoubleSupplier cellSizeM = () -> {
+            await(shown);
+            return roomy(live, wanted.getAsDouble());
+        };
         List<Side> sides = new ArrayList<>();
         for (Path source : sources) {
             sides.add(Files.isDirectory(source) ? done.remove(0)
@@ -127,6 +147,14 @@ final class Watch implements Callable<Integer> {
             trial.run(); // whoever comes second waits for the first one's answer
             return found(trial);
         };
+    }
+
+    private static void await(CountDownLatch latch) {
+        try {
+            latch.await();
+        } catch (InterruptedException hurried) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private static double found(FutureTask<Double> trial) {

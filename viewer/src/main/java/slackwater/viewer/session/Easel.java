@@ -95,14 +95,10 @@ public final class Easel {
         corals = kept(corals, List.of(scenario.corals()), () -> CoralParts.of(scenario));
         items.addAll(pumps.items());
         items.addAll(corals.items());
-        List<Legend> legends = new ArrayList<>();
-        side.water().ifPresentOrElse(water -> {
-            wet(session, side, water, topMPerS).ifPresent(drawing -> {
-                items.addAll(drawing.items());
-                legends.addAll(drawing.legends());
-            });
-        }, () -> legends.addAll(Composer.water(Scene.of(scenario), new Look(showing.layers(), List.of(), topMPerS,
-                topMPerS, showing.units())).legends()));
+        Optional<Drawing> made = side.water().flatMap(water -> wet(session, side, water, topMPerS));
+        made.ifPresent(drawing -> items.addAll(drawing.items()));
+        List<Legend> legends = new ArrayList<>(made.orElseGet(() -> Composer.water(Scene.of(scenario),
+                new Look(showing.layers(), List.of(), topMPerS, topMPerS, showing.units()))).legends());
         ColourScale scale = showing.units().speedScale(topMPerS);
         if (showing.shows(Layer.TRACERS)) {
             drift(side, elapsedS).ifPresent(now -> items.add(specks(now, scale)));
@@ -185,7 +181,7 @@ public final class Easel {
             tracers = tracers.or(() -> Optional.of(new Tracers(current, SPECKS, 1)));
             carrier = now;
         }
-        boolean still = side.flow().map(flow -> flow.paused()).orElse(false);
+        boolean still = side.flow().map(flow -> flow.paused() || flow.resting()).orElse(false);
         if (!still || other || trails.isEmpty()) {
             tracers.get().advance(still ? 0 : Math.min(LONGEST_STEP_S, elapsedS));
             trails = Optional.of(tracers.get().trails(TRAIL_S, TRAIL_PIECES));

@@ -28,7 +28,7 @@ public final class Session implements AutoCloseable {
     private static final double ORBIT_RAD = Math.toRadians(5);
     private static final double PAN_PX = 40;
     private static final double ZOOM = 1.12;
-    private static final Margins ROOM = new Margins(36, 36, 90, 90);
+    private static final Margins ROOM = new Margins(36, 36, 104, 90);
 
     private final List<Side> sides;
     private final Showing showing = new Showing();

@@ -119,6 +119,9 @@ public final class Status {
         if (side.flow().map(LiveFlow::paused).orElse(false)) {
             return "The water is paused (Space).";
         }
+        if (side.snapshot().isPresent() && side.flow().map(LiveFlow::resting).orElse(false)) {
+            return "The water stands still as it was last.";
+        }
         return side.snapshot().map(now -> now.pace() <= 0 ? "" : String.format(Locale.ROOT,
                 "1 s here is %.1f s in the tank.", now.pace())).orElse("");
     }
