@@ -77,10 +77,12 @@ final class Overlay {
         double x = EDGE;
         double bottom = frame.heightUnits() - EDGE;
         double right = frame.widthUnits() - ruled().map(ruler -> units(ruler) + EDGE + RULER_GAP).orElse(6.0);
+        if (!drawing.legends().isEmpty() && EDGE + width(drawing.legends().get(0)) > right) {
+            right = frame.widthUnits() - 6;
+            bottom -= LINE + RULER_GAP; // all of them above the ruler
+        }
         for (Legend legend : drawing.legends()) {
-            double width = legend instanceof Legend.Bar bar ? Math.max(BAR_WIDTH + 10, sheet.width(bar.title(), TEXT))
-                    : ((Legend.Patches) legend).patches().stream().mapToDouble(patch ->
-                            25 + sheet.width(patch.words(), TEXT)).max().orElse(0);
+            double width = width(legend);
             if (x > EDGE && x + width > right) {
                 right = frame.widthUnits() - 6;
                 x = EDGE;
@@ -93,6 +95,12 @@ final class Overlay {
             }
             x += 36 + width;
         }
+    }
+
+    private double width(Legend legend) {
+        return legend instanceof Legend.Bar bar ? Math.max(BAR_WIDTH + 10, sheet.width(bar.title(), TEXT))
+                : ((Legend.Patches) legend).patches().stream().mapToDouble(patch ->
+                        25 + sheet.width(patch.words(), TEXT)).max().orElse(0);
     }
 
     private void bar(Legend.Bar bar, double x, double bottom) {
