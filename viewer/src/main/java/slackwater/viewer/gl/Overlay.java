@@ -1,5 +1,6 @@
 package slackwater.viewer.gl;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slackwater.viewer.camera.Camera;
@@ -29,6 +30,7 @@ final class Overlay {
     private static final double CARD_PAD = 5;
     private static final double ACCENT = 3;
     private static final double DASH = 4;
+    private static final double PATCH = 25;
     private static final double LONGEST_RULER = 130;
     private static final double RULER_GAP = 16;
     private static final Colour CARD = Colour.of(0xFFFFFF);
@@ -98,17 +100,22 @@ final class Overlay {
     }
 
     private double width(Legend legend) {
-        return legend instanceof Legend.Bar bar ? Math.max(BAR_WIDTH + 10, sheet.width(bar.title(), TEXT))
-                : ((Legend.Patches) legend).patches().stream().mapToDouble(patch ->
-                        25 + sheet.width(patch.words(), TEXT)).max().orElse(0);
+        return legend instanceof Legend.Bar bar ? Math.max(barWidth() + 10, sheet.width(bar.title(), TEXT))
+                : ((Legend.Patches) legend).patches().stream().flatMap(patch -> lines(patch).stream())
+                .mapToDouble(line -> PATCH + sheet.width(line, TEXT)).max().orElse(0);
+    }
+
+    private double barWidth() {
+        return Math.min(BAR_WIDTH, Math.max(BAR_WIDTH / 4, frame.widthUnits() - 2 * EDGE));
     }
 
     private void bar(Legend.Bar bar, double x, double bottom) {
         double y = bottom - LEGEND_HEIGHT;
+        double wide = barWidth();
         sheet.text(bar.title(), x, y, TEXT, Palette.INK);
-        sheet.bar(x, y + LINE, BAR_WIDTH, BAR_HEIGHT, bar.scale().map());
-        for (ColourScale.Tick tick : bar.scale().ticks(BAR_WIDTH, TICK_GAP, text -> sheet.width(text, TEXT - 1))) {
-            double at = x + tick.fraction() * BAR_WIDTH;
+        sheet.bar(x, y + LINE, wide, BAR_HEIGHT, bar.scale().map());
+        for (ColourScale.Tick tick : bar.scale().ticks(wide, TICK_GAP, text -> sheet.width(text, TEXT - 1))) {
+            double at = x + tick.fraction() * wide;
             sheet.rectangle(at - 0.5, y + LINE + BAR_HEIGHT, 1, 3, Palette.INK);
             double width = sheet.width(tick.text(), TEXT - 1);
             sheet.text(tick.text(), Math.max(x, at - width / 2), y + LINE + BAR_HEIGHT + 3, TEXT - 1, Palette.INK);
@@ -116,13 +123,32 @@ final class Overlay {
     }
 
     private void patches(Legend.Patches patches, double x, double bottom) {
-        double y = bottom - height(patches);
+        double y = bottom - LINE * patches.patches().stream().mapToInt(patch -> lines(patch).size()).sum();
         for (Legend.Patch patch : patches.patches()) {
             sheet.rectangle(x, y + 2, 18, 11, Palette.GROUND);
             sheet.rectangle(x, y + 2, 18, 11, patch.colour());
-            sheet.text(patch.words(), x + 25, y, TEXT, Palette.INK);
-            y += LINE;
+            for (String line : lines(patch)) {
+                sheet.text(line, x + PATCH, y, TEXT, Palette.INK);
+                y += LINE;
+            }
         }
+    }
+
+    /** The words beside a patch: more than a line in a picture that is narrower than they are. */
+    private List<String> lines(Legend.Patch patch) {
+        double room = frame.widthUnits() - EDGE - PATCH - 6;
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : patch.words().split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && sheet.width(longer, TEXT) > room) {
+                lines.add(line);
+                longer = word;
+            }
+            line = longer;
+        }
+        lines.add(line);
+        return lines;
     }
 
     /** A length to compare with, where lengths on the picture have one meaning. */

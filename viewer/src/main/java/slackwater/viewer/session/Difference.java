@@ -121,7 +121,8 @@ public final class Difference {
         boolean settled = first.settled() && second.settled();
         String note = second.name() + " less " + first.name() + (settled ? "." : ": not settled yet.");
         List<Label> labels = session.showing().shows(Layer.NAMES) ? labels(first, second, units, settled) : List.of();
-        return new Drawing("Difference of mean speed", List.of(note), items, labels,
+        List<String> notes = Status.wrapped(note, session.frame().widthUnits());
+        return new Drawing("Difference of mean speed", notes, items, labels,
                 List.of(new Legend.Bar("slower (below 0) or faster, " + units.speedUnit(),
                         difference.get().scale())), Scene.of(shown).glassM(), units.rulers());
     }

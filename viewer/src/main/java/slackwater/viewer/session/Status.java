@@ -31,7 +31,7 @@ public final class Status {
     }
 
     /** Lines of so many letters as surely have room; letters are a little narrower on average. */
-    private static List<String> wrapped(String text, double widthUnits) {
+    static List<String> wrapped(String text, double widthUnits) {
         int most = (int) Math.max(20, (widthUnits - 40) / LETTER_UNITS);
         List<String> lines = new ArrayList<>();
         String left = text;
