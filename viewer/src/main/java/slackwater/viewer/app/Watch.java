@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import java.util.function.DoubleSupplier;
 import picocli.CommandLine.Command;
@@ -59,6 +61,11 @@ final class Watch implements Callable<Integer> {
 
     /** Whether the layout is to be seen: the water waits for that, so that it does not slow the window down. */
     private final CountDownLatch shown = new CountDownLatch(1);
+    private final ExecutorService layouts = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "layouts");
+        thread.setDaemon(true);
+        return thread;
+    });
     private boolean inches;
 
     /** Lets the water go, at the latest when all is over. */
@@ -115,7 +122,8 @@ final class Watch implements Callable<Integer> {
         List<Side> sides = new ArrayList<>();
         for (Path source : sources) {
             sides.add(Files.isDirectory(source) ? done.remove(0)
-                    : Side.live(files.remove(0), cellSizeM, Math.max(1, threads / sources.size())));
+                    : Side.live(files.remove(0), cellSizeM, Math.max(1, threads / sources.size()),
+                            layouts));
         }
         return new Session(sides, inches ? Units.US : Units.METRIC);
     }

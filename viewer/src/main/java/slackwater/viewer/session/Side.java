@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Executor;
 import java.util.function.DoubleSupplier;
 import slackwater.analysis.Assessment;
 import slackwater.analysis.CoralReading;
@@ -39,7 +41,10 @@ public final class Side implements AutoCloseable {
     private final Optional<Finished> finished;
     private History<Scenario> history;
     private Optional<Scenario> preview = Optional.empty();
-    private Optional<String> fault = Optional.empty();
+    private final Executor beside;
+    /** The layout that is to be looked into last; others on the way there are passed over. */
+    private volatile Scenario wanted;
+    private volatile Optional<String> fault = Optional.empty();
     private Scenario saved;
     private String lastKind = "";
     private long lastNs;
@@ -48,7 +53,9 @@ public final class Side implements AutoCloseable {
     private final Map<String, Double> outputs = new HashMap<>();
 
     private Side(String name, Scenario scenario, Optional<ScenarioFile> file, Optional<LiveFlow> flow,
-                 Optional<Finished> finished) {
+                 Optional<Finished> finished, Executor beside) {
+        this.beside = beside;
+        this.wanted = scenario;
         this.name = name;
         this.file = file;
         this.flow = flow;
@@ -63,13 +70,18 @@ public final class Side implements AutoCloseable {
      * @param cellSizeM gives the edge of a cell, metres; asked on the water's own thread
      */
     public static Side live(ScenarioFile file, DoubleSupplier cellSizeM, int threads) {
+        return live(file, cellSizeM, threads, Runnable::run);
+    }
+
+    /** @param beside where changed layouts are looked into, one after the other: with a scan that takes a while */
+    public static Side live(ScenarioFile file, DoubleSupplier cellSizeM, int threads, Executor beside) {
         return new Side(String.valueOf(file.file().getFileName()), file.scenario(), Optional.of(file),
-                Optional.of(new LiveFlow(file.scenario(), cellSizeM, threads)), Optional.empty());
+                Optional.of(new LiveFlow(file.scenario(), cellSizeM, threads)), Optional.empty(), beside);
     }
 
     /** A finished result. */
     public static Side finished(String name, Scenario scenario, Finished found) {
-        return new Side(name, scenario, Optional.empty(), Optional.empty(), Optional.of(found));
+        return new Side(name, scenario, Optional.empty(), Optional.empty(), Optional.of(found), Runnable::run);
     }
 
     /** The file's name, or the result's. */
@@ -175,19 +187,45 @@ public final class Side implements AutoCloseable {
 
     /** Forgets what was not saved. */
     void dropDraft() {
-        file.ifPresent(known -> Draft.beside(known.file(), copy).remove());
+        settle();
+        dropDraft(file);
+    }
+
+    private void dropDraft(Optional<ScenarioFile> known) {
+        known.ifPresent(one -> Draft.beside(one.file(), copy).remove());
     }
 
     /** Hands the layout over to the water and to the draft, unless it could not stand so: none could be read again. */
     private void compute() {
-        fault = file.flatMap(known -> Soundness.fault(history.now(), folder(known)));
-        if (!changed()) {
-            dropDraft();
-        } else if (fault.isEmpty()) {
-            file.ifPresent(known -> Draft.beside(known.file(), copy).keep(history.now()));
-        }
-        if (fault.isEmpty()) {
-            flow.ifPresent(water -> water.change(history.now()));
+        Scenario layout = history.now();
+        boolean changed = changed();
+        Optional<ScenarioFile> known = file;
+        wanted = layout;
+        beside.execute(() -> {
+            if (layout != wanted) {
+                return;
+            }
+            Optional<String> found = known.flatMap(one -> Soundness.fault(layout, folder(one)));
+            fault = found;
+            if (!changed) {
+                dropDraft(known);
+            } else if (found.isEmpty()) {
+                known.ifPresent(one -> Draft.beside(one.file(), copy).keep(layout));
+            }
+            if (found.isEmpty()) {
+                flow.ifPresent(water -> water.change(layout));
+            }
+        });
+    }
+
+    /** Waits until the last layout has been looked into. */
+    private void settle() {
+        CountDownLatch done = new CountDownLatch(1);
+        beside.execute(done::countDown);
+        try {
+            done.await();
+        } catch (InterruptedException hurried) {
+            Thread.currentThread().interrupt();
         }
     }
 
@@ -211,6 +249,7 @@ public final class Side implements AutoCloseable {
     ScenarioFile toSave() throws ScenarioFaults, Unsaved {
         ScenarioFile known = file.orElseThrow(() -> new Unsaved("A finished result stays as it is; open its scenario"
                 + " to change the layout."));
+        settle();
         Optional<String> amiss = fault.or(() -> Soundness.unfit(history.now(), CHECKED_CELL_M));
         if (amiss.isPresent()) {
             throw new Unsaved("Not saved, since this cannot stand so: " + amiss.get() + ".");
