@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
 import java.util.function.DoubleSupplier;
 import slackwater.analysis.Assessment;
@@ -41,21 +40,16 @@ public final class Side implements AutoCloseable {
     private final Optional<Finished> finished;
     private History<Scenario> history;
     private Optional<Scenario> preview = Optional.empty();
-    private final Executor beside;
-    /** The layout that is to be looked into last; others on the way there are passed over. */
-    private volatile Scenario wanted;
-    private volatile Optional<String> fault = Optional.empty();
+    private final Examination examination;
     private Scenario saved;
     private String lastKind = "";
     private long lastNs;
     private Optional<Water> water = Optional.empty();
-    private int copy = 1;
     private final Map<String, Double> outputs = new HashMap<>();
 
     private Side(String name, Scenario scenario, Optional<ScenarioFile> file, Optional<LiveFlow> flow,
                  Optional<Finished> finished, Executor beside) {
-        this.beside = beside;
-        this.wanted = scenario;
+        this.examination = new Examination(flow, beside);
         this.name = name;
         this.file = file;
         this.flow = flow;
@@ -105,7 +99,7 @@ public final class Side implements AutoCloseable {
 
     /** Says which of the layouts of one file this is, 1 and up: each has its own draft. */
     void number(int among) {
-        copy = among;
+        examination.number(among);
     }
 
     /** Whether another program changed the file since it was opened. */
@@ -181,61 +175,23 @@ public final class Side implements AutoCloseable {
 
     /** A layout of this file that an earlier window left unsaved; empty where there is none. */
     Optional<Scenario> draft() {
-        return file.flatMap(known -> Draft.beside(known.file(), copy).read())
+        return file.flatMap(examination::draft)
                 .filter(left -> left.tank().equals(saved.tank()) && !left.equals(saved));
     }
 
     /** Forgets what was not saved. */
     void dropDraft() {
-        settle();
-        dropDraft(file);
+        examination.settle();
+        file.ifPresent(examination::dropDraft);
     }
 
-    private void dropDraft(Optional<ScenarioFile> known) {
-        known.ifPresent(one -> Draft.beside(one.file(), copy).remove());
-    }
-
-    /** Hands the layout over to the water and to the draft, unless it could not stand so: none could be read again. */
     private void compute() {
-        Scenario layout = history.now();
-        boolean changed = changed();
-        Optional<ScenarioFile> known = file;
-        wanted = layout;
-        beside.execute(() -> {
-            if (layout != wanted) {
-                return;
-            }
-            Optional<String> found = known.flatMap(one -> Soundness.fault(layout, folder(one)));
-            fault = found;
-            if (!changed) {
-                dropDraft(known);
-            } else if (found.isEmpty()) {
-                known.ifPresent(one -> Draft.beside(one.file(), copy).keep(layout));
-            }
-            if (found.isEmpty()) {
-                flow.ifPresent(water -> water.change(layout));
-            }
-        });
-    }
-
-    /** Waits until the last layout has been looked into. */
-    private void settle() {
-        CountDownLatch done = new CountDownLatch(1);
-        beside.execute(done::countDown);
-        try {
-            done.await();
-        } catch (InterruptedException hurried) {
-            Thread.currentThread().interrupt();
-        }
-    }
-
-    private static Path folder(ScenarioFile file) {
-        return place(file).getParent();
+        examination.of(history.now(), changed(), file);
     }
 
     /** Why the present layout is not computed or cannot be trusted, in a sentence. */
     public Optional<String> trouble() {
-        return fault.map(says -> "The water goes on as before, since this cannot stand so: " + says + ".")
+        return examination.fault().map(says -> "The water goes on as before, since this cannot stand so: " + says + ".")
                 .or(() -> flow.flatMap(LiveFlow::failure).map(says -> says
                         + " Your layout is kept and can be saved."))
                 .or(() -> flow.flatMap(LiveFlow::trouble));
@@ -249,8 +205,8 @@ public final class Side implements AutoCloseable {
     ScenarioFile toSave() throws ScenarioFaults, Unsaved {
         ScenarioFile known = file.orElseThrow(() -> new Unsaved("A finished result stays as it is; open its scenario"
                 + " to change the layout."));
-        settle();
-        Optional<String> amiss = fault.or(() -> Soundness.unfit(history.now(), CHECKED_CELL_M));
+        examination.settle();
+        Optional<String> amiss = examination.fault().or(() -> Soundness.unfit(history.now(), CHECKED_CELL_M));
         if (amiss.isPresent()) {
             throw new Unsaved("Not saved, since this cannot stand so: " + amiss.get() + ".");
         }
