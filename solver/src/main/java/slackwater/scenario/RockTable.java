@@ -14,7 +14,6 @@ import slackwater.geometry.Mesh;
 import slackwater.geometry.MeshFault;
 import slackwater.geometry.MeshPlacement;
 import slackwater.geometry.Solid;
-import slackwater.geometry.Vec3;
 import slackwater.scenario.format.Entry;
 import slackwater.scenario.format.Key;
 import slackwater.scenario.format.Limits;

@@ -12,7 +12,6 @@ import slackwater.geometry.Mesh;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Scenario;
 import slackwater.viewer.colour.ColourScale;
-import slackwater.viewer.edit.Thing;
 import slackwater.viewer.scene.Composer;
 import slackwater.viewer.scene.CoralParts;
 import slackwater.viewer.scene.Drawing;

@@ -3,7 +3,6 @@ package slackwater.viewer.session;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import slackwater.geometry.Vec3;
