@@ -2,6 +2,7 @@ package slackwater.cli;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.LongUnaryOperator;
 import slackwater.backend.Backend;
 import slackwater.backend.FlowSolver;
 import slackwater.backend.cpu.CpuBackend;
@@ -40,16 +41,26 @@ public record Cost(long cells, long bytes, double leastS, double mostS) {
      * @throws BadInput if it does not fit
      */
     static void requireRoom(Scenario scenario, double cellSizeM) {
-        requireRoom(List.of(scenario), cellSizeM);
+        refuse(List.of(scenario), cellSizeM, Cost::bytes);
     }
 
     /**
-     * The same for tanks that are computed at the same time.
+     * The same for tanks whose water is computed at the same time, other than in a run.
      *
      * @param cellSizeM edge of a cell of all of them, metres
+     * @param bytesOfCells what so many cells need
      * @throws BadInput if they do not fit together
      */
-    public static void requireRoom(List<Scenario> together, double cellSizeM) {
+    public static void requireRoom(List<Scenario> together, double cellSizeM, LongUnaryOperator bytesOfCells) {
+        refuse(together, cellSizeM, (nx, ny, nz) -> bytesOfCells.applyAsLong((long) nx * ny * nz));
+    }
+
+    /** Memory of a grid, bytes. */
+    private interface Need {
+        long bytes(int nx, int ny, int nz);
+    }
+
+    private static void refuse(List<Scenario> together, double cellSizeM, Need need) {
         double cells = 0;
         double needed = 0;
         for (Scenario scenario : together) {
@@ -59,7 +70,7 @@ public record Cost(long cells, long bytes, double leastS, double mostS) {
             double nz = Math.ceil(tank.waterLevelM() / cellSizeM);
             cells += nx * ny * nz;
             needed += nx * ny * nz > Integer.MAX_VALUE ? Double.POSITIVE_INFINITY
-                    : bytes((int) nx, (int) ny, (int) nz);
+                    : need.bytes((int) nx, (int) ny, (int) nz);
         }
         long room = Runtime.getRuntime().maxMemory();
         if (needed > room) {

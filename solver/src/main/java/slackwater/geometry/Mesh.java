@@ -12,6 +12,8 @@ public final class Mesh implements Solid {
     private final MeshPlacement placement;
     private final Triangles triangles;
     private final TriangleTree tree;
+    /** How far the surface has been moved since its tree was built: a big one takes long to build. */
+    private final Vec3 movedM;
 
     /** @throws MeshFault where the surface is empty, has no finite place, or does not close */
     Mesh(MeshPlacement placement, Triangles loose) throws MeshFault {
@@ -20,12 +22,14 @@ public final class Mesh implements Solid {
         MeshCheck.check(joined);
         this.triangles = placement.place(joined);
         this.tree = new TriangleTree(triangles);
+        this.movedM = Vec3.ZERO;
     }
 
-    private Mesh(Triangles sound, MeshPlacement placement) {
+    private Mesh(Triangles sound, MeshPlacement placement, TriangleTree tree, Vec3 movedM) {
         this.placement = placement;
         this.triangles = sound;
-        this.tree = new TriangleTree(sound);
+        this.tree = tree;
+        this.movedM = movedM;
     }
 
     /**
@@ -48,7 +52,8 @@ public final class Mesh implements Solid {
             points[at + 2] += byM.z();
         }
         return new Mesh(new Triangles(points, triangles.corners()), new MeshPlacement(placement.file(),
-                placement.unitM(), placement.yUp(), placement.turnRad(), placement.atM().plus(byM)));
+                placement.unitM(), placement.yUp(), placement.turnRad(), placement.atM().plus(byM)), tree,
+                movedM.plus(byM));
     }
 
     public MeshPlacement placement() {
@@ -75,18 +80,18 @@ public final class Mesh implements Solid {
 
     @Override
     public double signedDistanceM(Vec3 point) {
-        double distance = tree.distance(point);
+        double distance = tree.distance(point.minus(movedM));
         return contains(point) ? -distance : distance;
     }
 
     @Override
     public boolean contains(Vec3 point) {
-        return tree.winding(point) != 0;
+        return tree.winding(point.minus(movedM)) != 0;
     }
 
     @Override
     public Bounds bounds() {
-        return tree.bounds();
+        return new Bounds(tree.bounds().low().plus(movedM), tree.bounds().high().plus(movedM));
     }
 
     @Override

@@ -11,6 +11,15 @@ package slackwater.geometry;
  * @param atM where the middle of its base goes: the middle of its box in x and y, its lowest point in z; metres
  */
 public record MeshPlacement(String file, double unitM, boolean yUp, double turnRad, Vec3 atM) {
+    /** Metres and radians: numbers are written to a hundredth of a micrometre. */
+    private static final double ROUNDING = 1e-7;
+
+    /** Whether both are the same file set down alike, but for what writing a number as text rounds. */
+    public boolean agrees(MeshPlacement other) {
+        return file.equals(other.file) && unitM == other.unitM && yUp == other.yUp
+                && Math.abs(turnRad - other.turnRad) < ROUNDING && atM.minus(other.atM).length() < ROUNDING;
+    }
+
     /** The surface as it stands in the tank. */
     Triangles place(Triangles loose) {
         double[] turned = new double[loose.points().length];

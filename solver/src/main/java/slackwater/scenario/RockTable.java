@@ -1,5 +1,6 @@
 package slackwater.scenario;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +14,6 @@ import slackwater.geometry.Mesh;
 import slackwater.geometry.MeshFault;
 import slackwater.geometry.MeshPlacement;
 import slackwater.geometry.Solid;
-import slackwater.geometry.Vec3;
 import slackwater.scenario.format.Entry;
 import slackwater.scenario.format.Key;
 import slackwater.scenario.format.Limits;
@@ -94,23 +94,24 @@ final class RockTable {
      * The rock; empty where its mesh cannot be used, which is told.
      *
      * @param folder the scenario file's folder
+     * @param known meshes that have been read already, and are not read again while their files are there
      */
-    static Optional<Rock> read(Entry entry, String standardName, Path folder) {
+    static Optional<Rock> read(Entry entry, String standardName, Path folder, List<Mesh> known) {
         String name = entry.has(NAME) ? entry.word(NAME) : standardName;
-        return solid(entry, folder).map(solid -> new Rock(name, solid));
+        return solid(entry, folder, known).map(solid -> new Rock(name, solid));
     }
 
-    private static Optional<Solid> solid(Entry entry, Path folder) {
+    private static Optional<Solid> solid(Entry entry, Path folder, List<Mesh> known) {
         return switch (shape(entry)) {
             case "box" -> Optional.of(new Box(Places.vector(entry, MIN), Places.vector(entry, MAX)));
             case "ellipsoid" -> Optional.of(new Ellipsoid(Places.vector(entry, CENTRE), Places.vector(entry, RADII)));
             case "cylinder" -> Optional.of(new Cylinder(Places.vector(entry, BASE), Places.unitVector(entry, AXIS),
                     entry.number(HEIGHT), entry.number(RADIUS)));
-            default -> mesh(entry, folder);
+            default -> mesh(entry, folder, known);
         };
     }
 
-    private static Optional<Solid> mesh(Entry entry, Path folder) {
+    private static Optional<Solid> mesh(Entry entry, Path folder, List<Mesh> known) {
         String file = entry.word(MESH);
         boolean gltf = file.toLowerCase(Locale.ROOT).endsWith(".glb");
         String unit = entry.has(MESH_UNIT) ? entry.word(MESH_UNIT) : gltf ? "m" : "mm";
@@ -118,7 +119,10 @@ final class RockTable {
         MeshPlacement placement = new MeshPlacement(file, MESH_UNITS.get(unit), yUp, entry.number(TURN),
                 Places.vector(entry, AT));
         try {
-            return Optional.of(Mesh.read(MeshPath.within(folder, file), placement));
+            Path path = MeshPath.within(folder, file);
+            Optional<Mesh> read = known.stream().filter(mesh -> mesh.placement().agrees(placement)
+                    && Files.isRegularFile(path)).findFirst();
+            return Optional.of(read.isPresent() ? read.get() : Mesh.read(path, placement));
         } catch (MeshFault broken) {
             entry.fault(MESH, Shown.text(file) + " " + broken.getMessage());
             return Optional.empty();

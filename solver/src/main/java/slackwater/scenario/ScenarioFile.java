@@ -51,7 +51,7 @@ public record ScenarioFile(Path file, String text, boolean marked, Scenario scen
      */
     public ScenarioFile with(Scenario wanted) throws ScenarioFaults {
         String changed = ScenarioText.changed(text, name(), scenario, wanted);
-        Scenario back = read(changed, file);
+        Scenario back = ScenarioReader.read(changed, name(), folder(file), wanted);
         if (!ScenarioText.same(back, wanted)) {
             throw refusal("cannot be changed in place without changing more than was meant; save to a new file");
         }
@@ -130,7 +130,10 @@ public record ScenarioFile(Path file, String text, boolean marked, Scenario scen
     }
 
     private static Scenario read(String text, Path file) throws ScenarioFaults {
-        Path folder = file.toAbsolutePath().normalize().getParent();
-        return ScenarioReader.read(text, String.valueOf(file.getFileName()), folder);
+        return ScenarioReader.read(text, String.valueOf(file.getFileName()), folder(file));
+    }
+
+    private static Path folder(Path file) {
+        return file.toAbsolutePath().normalize().getParent();
     }
 }

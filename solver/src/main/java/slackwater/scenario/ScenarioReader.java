@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import slackwater.geometry.Mesh;
 import slackwater.scenario.format.Document;
 import slackwater.scenario.format.Entry;
 import slackwater.scenario.format.Faults;
@@ -13,11 +14,13 @@ import slackwater.scenario.format.Table;
 /** Reads scenario files. The format is described in docs/scenario-format.md. */
 public final class ScenarioReader {
     private final Path folder;
+    private final List<Mesh> known;
     private final Document document;
     private final Faults faults;
 
-    private ScenarioReader(Path folder, Document document, Faults faults) {
+    private ScenarioReader(Path folder, List<Mesh> known, Document document, Faults faults) {
         this.folder = folder;
+        this.known = known;
         this.document = document;
         this.faults = faults;
     }
@@ -32,7 +35,7 @@ public final class ScenarioReader {
     public static Scenario read(Path file) throws ScenarioFaults {
         Faults faults = new Faults(String.valueOf(file.getFileName()));
         Path folder = file.toAbsolutePath().normalize().getParent();
-        return scenario(SourceText.of(file, faults), folder, faults);
+        return scenario(SourceText.of(file, faults), folder, List.of(), faults);
     }
 
     /**
@@ -44,13 +47,26 @@ public final class ScenarioReader {
      * @throws ScenarioFaults with everything that is wrong with it
      */
     public static Scenario read(String text, String name, Path folder) throws ScenarioFaults {
-        return scenario(Optional.of(text), folder.toAbsolutePath().normalize(), new Faults(name));
+        return scenario(Optional.of(text), folder.toAbsolutePath().normalize(), List.of(), new Faults(name));
     }
 
-    private static Scenario scenario(Optional<String> text, Path folder, Faults faults) throws ScenarioFaults {
+    /**
+     * The same for the text of a layout that is at hand: its meshes, which may be large, are not read again.
+     *
+     * @param like the layout whose meshes are taken where the text names the same ones at the same places
+     * @throws ScenarioFaults with everything that is wrong with it
+     */
+    public static Scenario read(String text, String name, Path folder, Scenario like) throws ScenarioFaults {
+        List<Mesh> known = like.rocks().stream().map(Rock::solid).filter(Mesh.class::isInstance).map(Mesh.class::cast)
+                .toList();
+        return scenario(Optional.of(text), folder.toAbsolutePath().normalize(), known, new Faults(name));
+    }
+
+    private static Scenario scenario(Optional<String> text, Path folder, List<Mesh> known, Faults faults)
+            throws ScenarioFaults {
         Optional<Scenario> scenario = text
                 .flatMap(toml -> Document.parse(toml, faults))
-                .flatMap(document -> new ScenarioReader(folder, document, faults).scenario());
+                .flatMap(document -> new ScenarioReader(folder, known, document, faults).scenario());
         if (!faults.isEmpty()) {
             throw new ScenarioFaults(faults.inOrder());
         }
@@ -78,7 +94,7 @@ public final class ScenarioReader {
     private List<Placed<Rock>> rocks() {
         List<Placed<Rock>> rocks = new ArrayList<>();
         for (Entry entry : entries(RockTable.FORMAT, RockTable::check)) {
-            RockTable.read(entry, standardName("rock", entry), folder)
+            RockTable.read(entry, standardName("rock", entry), folder, known)
                     .ifPresent(rock -> rocks.add(new Placed<>(rock, entry)));
         }
         return rocks;

@@ -71,6 +71,25 @@ class MeshTest {
         assertTrue(mesh.contains(new Vec3(0.5, 0.4, 0.12)));
     }
 
+    /** Moved a little and a little more, it is the one that was set down there at once. */
+    @Test
+    void aMovedMeshIsTheMeshSetDownThere() throws MeshFault {
+        Triangles ball = IcoSphere.of(2, p -> p.times(1 + 0.3 * Math.sin(4 * p.x())));
+        Mesh there = new Mesh(new MeshPlacement("test", 0.1, false, 0.4, new Vec3(0.5, 0.4, 0.1)), ball);
+        Mesh moved = new Mesh(new MeshPlacement("test", 0.1, false, 0.4, new Vec3(0.2, 0.1, 0)), ball)
+                .moved(new Vec3(0.1, 0.3, 0)).moved(new Vec3(0.2, 0, 0.1));
+        assertTrue(moved.placement().agrees(there.placement()));
+        assertEquals(0, moved.bounds().low().minus(there.bounds().low()).length(), 1e-12);
+        assertEquals(0, moved.bounds().high().minus(there.bounds().high()).length(), 1e-12);
+        ForAll.seeds(300, random -> {
+            Vec3 p = there.bounds().centre().plus(SolidTest.point(random, 0.3));
+            assertEquals(there.signedDistanceM(p), moved.signedDistanceM(p), 1e-12);
+        });
+        for (int n = 0; n < there.trianglesM().length; n++) {
+            assertEquals(there.trianglesM()[n], moved.trianglesM()[n], 1e-12);
+        }
+    }
+
     @Test
     void aBallInsideOutHoldsTheSamePoints() throws MeshFault {
         Triangles ball = IcoSphere.of(1, p -> p);

@@ -9,15 +9,16 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.MatchResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slackwater.ForAll;
 import slackwater.geometry.Box;
+import slackwater.geometry.Cylinder;
 import slackwater.geometry.Vec3;
 import slackwater.units.Unit;
 
@@ -67,6 +68,56 @@ class ScenarioFileTest {
             ScenarioFile file = ScenarioFile.open(EXAMPLES.resolve(name));
             assertEquals(Files.readString(EXAMPLES.resolve(name)), file.with(file.scenario()).text());
         }
+    }
+
+    /** A scan can be large: while a layout is changed, it is not read again, only looked for. */
+    @Test
+    void aScanIsReadOnce(@TempDir Path folder) throws Exception {
+        Files.createDirectories(folder.resolve("meshes"));
+        Path scan = folder.resolve("meshes/rock.stl");
+        Files.copy(EXAMPLES.resolve("meshes/rock.stl"), scan);
+        Files.copy(EXAMPLES.resolve("scanned-rock-90.toml"), folder.resolve("tank.toml"));
+        ScenarioFile file = ScenarioFile.open(folder.resolve("tank.toml"));
+        Scenario changed = pumps(file, at(file.scenario().pumps().get(0), new Vec3(0.05, 0.2, 0.3)),
+                file.scenario().pumps().get(1));
+        Files.writeString(scan, "no scan any more");
+        assertTrue(file.with(changed).text().contains("at_cm = [5, 20, 30]"));
+        Files.delete(scan);
+        assertTrue(assertThrows(ScenarioFaults.class, () -> file.with(changed)).getMessage().contains("is missing"));
+    }
+
+    /** What was said beside a key that goes, or within its list, stays. */
+    @Test
+    void commentsOutliveTheirKeys() throws Exception {
+        ScenarioFile file = typed(TYPED.replace("period_s = 10", "period_s = 10 # slow").replace("[[coral]]", """
+                [[rock]]
+                shape = "cylinder"
+                base_cm = [80, 25, 0]
+                height_cm = 10
+                radius_cm = 5
+                axis = [ # leans
+                  1, # to the # right
+                  0, 1]   # a branch
+                """ + "\n[[coral]]"));
+        Pump pump = file.scenario().pumps().get(1);
+        Scenario steady = pumps(file, file.scenario().pumps().get(0), new Pump(pump.name(), pump.flowM3PerS(),
+                pump.outlet(), pump.atM(), pump.yawRad(), pump.pitchRad(), pump.rollRad(), pump.outputFraction(),
+                pump.foulingFraction(), pump.thrustFactor(),
+                Pattern.STEADY));
+        String text = file.with(steady).text();
+        assertTrue(text.contains("\n# slow\n"), text);
+        assertFalse(text.contains("period_s"), text);
+        Rock rock = file.scenario().rocks().get(0);
+        Scenario upright = new Scenario(steady.name(), steady.tank(), List.of(new Rock(rock.name(),
+                new Cylinder(new Vec3(0.8, 0.25, 0), new Vec3(0, 0, 1), 0.1, 0.05))), steady.pumps(),
+                steady.returnLine(), steady.overflow(), steady.corals(), steady.materials());
+        String stands = file.with(upright).text();
+        assertEquals(comments(text), comments(stands));
+        Scenario boxed = new Scenario(steady.name(), steady.tank(), List.of(new Rock(rock.name(),
+                new Box(new Vec3(0.7, 0.2, 0), new Vec3(0.8, 0.3, 0.1)))), steady.pumps(),
+                steady.returnLine(), steady.overflow(), steady.corals(), steady.materials());
+        String box = file.with(boxed).text();
+        assertTrue(box.contains("# leans\n# to the # right\n# a branch\n") && !box.contains("axis"), box);
     }
 
     @Test
@@ -216,7 +267,7 @@ class ScenarioFileTest {
         assertEquals(TYPED, Files.readString(path));
     }
 
-    /** Every line of the old text that holds a comment alone is still there, in order, unless its table went. */
+    /** Every comment of the old text is still there, in order, unless its table went. */
     private static void assertUntouched(ScenarioFile before, ScenarioFile after) {
         boolean removed = after.scenario().pumps().size() < before.scenario().pumps().size()
                 || after.scenario().corals().size() < before.scenario().corals().size()
@@ -233,8 +284,11 @@ class ScenarioFileTest {
         return names;
     }
 
+    /** All comments, those beside a value too; what looks like one within quotes is none. */
     private static List<String> comments(String text) {
-        return Arrays.stream(text.split("\n")).map(String::strip).filter(line -> line.startsWith("#")).toList();
+        return java.util.regex.Pattern.compile("\"[^\"\\n]*\"|'[^'\\n]*'|#[^\\n]*").matcher(text).results()
+                .map(MatchResult::group)
+                .filter(found -> found.startsWith("#")).map(String::strip).toList();
     }
 
     private static ScenarioFile opened(Random random) {

@@ -19,6 +19,8 @@ public final class SourceEdit {
     private static final MathContext DIGITS = new MathContext(9);
     private static final Pattern NUMBER_OR_COMMENT = Pattern.compile("#[^\\n]*|[-+]?[0-9][0-9A-Za-z_.+-]*");
 
+    private static final Pattern WORD_OR_COMMENT = Pattern.compile("\"(?:\\\\.|[^\"\\\\])*\"|'[^']*'|#[^\\n]*");
+
     /** A stretch that is replaced; an empty one is an insertion. */
     private record Change(int from, int to, String by) {
     }
@@ -49,7 +51,7 @@ public final class SourceEdit {
     public void change(int index, TableWriter read, TableWriter wanted) {
         Outline.Block block = blocks(wanted.format()).get(index);
         read.values().keySet().stream().filter(key -> !wanted.values().containsKey(key))
-                .forEach(key -> statement(block, key).ifPresent(found -> replace(found.line(), "")));
+                .forEach(key -> statement(block, key).ifPresent(this::takeOut));
         StringBuilder added = new StringBuilder();
         wanted.values().forEach((key, value) -> {
             if (value.equals(read.values().get(key))) {
@@ -112,7 +114,7 @@ public final class SourceEdit {
         if (none && said.isEmpty()) {
             insert(top.end(), format.name() + " = []" + lineEnd);
         } else if (!none) {
-            said.ifPresent(statement -> replace(statement.line(), ""));
+            said.ifPresent(this::takeOut);
         }
     }
 
@@ -142,16 +144,41 @@ public final class SourceEdit {
         return text.substring(from, to);
     }
 
+    /** Takes a key out; what was said beside it or within its list stays, a line of its own each. */
+    private void takeOut(Outline.Statement found) {
+        replace(found.line(), comments(found, found.line()));
+    }
+
+    /** All comments of a stretch, each on a line of its own, as far in as the key. */
+    private String comments(Outline.Statement of, Outline.Span within) {
+        String line = text.substring(of.line().from(), of.line().to());
+        String indent = line.substring(0, line.length() - line.stripLeading().length());
+        StringBuilder kept = new StringBuilder();
+        Matcher matcher = WORD_OR_COMMENT.matcher(text).region(within.from(), within.to());
+        while (matcher.find()) {
+            if (text.charAt(matcher.start()) == '#') {
+                kept.append(indent).append(matcher.group().strip()).append(lineEnd);
+            }
+        }
+        return kept.toString();
+    }
+
+    /** Another value in place of one of another kind; what was said within a list stays above it. */
+    private void exchange(Outline.Statement found, String by) {
+        insert(found.line().from(), comments(found, found.value()));
+        replace(found.value(), by);
+    }
+
     private void rewrite(Outline.Statement found, Key key, Value value) {
         if (value.numbers().isEmpty()) {
-            replace(found.value(), TableWriter.quoted(value.word()));
+            exchange(found, TableWriter.quoted(value.word()));
             return;
         }
         int unit = Math.max(0, key.names().indexOf(found.key()));
         List<Double> wanted = value.numbers().stream().map(key.units().get(unit)::fromSi).toList();
         List<Outline.Span> written = numbers(found.value());
         if (written.size() != wanted.size()) {
-            replace(found.value(), wanted.size() == 1 ? number(wanted.get(0))
+            exchange(found, wanted.size() == 1 ? number(wanted.get(0))
                     : "[" + String.join(", ", wanted.stream().map(SourceEdit::number).toList()) + "]");
             return;
         }

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import slackwater.report.Png;
 import slackwater.viewer.camera.Frame;
 import slackwater.viewer.edit.Drag.Way;
@@ -14,6 +16,7 @@ import slackwater.viewer.gl.NoGraphics;
 import slackwater.viewer.gl.Offscreen;
 import slackwater.viewer.gl.Paper;
 import slackwater.viewer.gl.Renderer;
+import slackwater.viewer.gl.Renderer.Edges;
 import slackwater.viewer.gl.Target;
 import slackwater.viewer.panel.Page;
 import slackwater.viewer.panel.Panel;
@@ -44,9 +47,13 @@ final class Desk implements AutoCloseable {
     private final Paper paper;
     private final List<Renderer> renderers = new ArrayList<>();
     private final List<Easel> easels = new ArrayList<>();
-    private final Difference difference = new Difference();
+    private final ExecutorService workshop = Executors.newSingleThreadExecutor(Desk::beside);
+    private final Difference difference = new Difference(workshop);
     private final Tops tops = new Tops();
+    private final Edges moving;
     private List<Page> pages = List.of();
+    /** The picture that a button went down over. */
+    private int pressed;
     private double xPx = -1;
     private double yPx = -1;
     private double scrolled;
@@ -56,14 +63,22 @@ final class Desk implements AutoCloseable {
     /** The window's context must be current. */
     Desk(Window window, Session session) throws NoGraphics {
         Paper.prepare();
+        this.moving = Paper.processorDraws() ? Edges.QUICK : Edges.SMOOTH;
         this.window = window;
         this.session = session;
         this.pointer = new Pointer(session);
         this.paper = new Paper();
         for (int n = 0; n < 3; n++) {
             renderers.add(new Renderer());
-            easels.add(new Easel());
+            easels.add(new Easel(workshop));
         }
+    }
+
+    /** A thread that makes surfaces while the window goes on. */
+    private static Thread beside(Runnable work) {
+        Thread thread = new Thread(work, "surfaces");
+        thread.setDaemon(true);
+        return thread;
     }
 
     /** Goes on until the window is to be closed. */
@@ -114,12 +129,12 @@ final class Desk implements AutoCloseable {
             xPx = move.xPx();
             yPx = move.yPx();
             if (pointer.holds()) {
-                pointer.move(inPicture(session.active(), frame), yPx);
+                pointer.move(inPicture(pressed, frame), yPx);
             }
         } else if (event instanceof Input.Press press) {
             press(press, frame);
         } else if (event instanceof Input.Release && pointer.holds()) {
-            pointer.release(inPicture(session.active(), frame), yPx);
+            pointer.release(inPicture(pressed, frame), yPx);
         } else if (event instanceof Input.Scroll scroll) {
             if (xPx < Panel.WIDTH * scale) {
                 double most = Math.max(0, pages.isEmpty() ? 0 : pages.get(0).heightUnits() + scrolled
@@ -138,10 +153,12 @@ final class Desk implements AutoCloseable {
         Optional<Page.Spot> spot = pages.isEmpty() ? Optional.empty() : pages.get(pages.size() - 1).at(x, y);
         typing.end();
         spot.ifPresent(found -> found.action().run());
-        int side = side(frame);
-        if (!covered && side < session.sides().size()) {
-            pointer.press(side, press.main() ? Pointer.Button.MAIN : Pointer.Button.OTHER, inPicture(side, frame), yPx,
-                    press.shift() ? Way.FACING : press.command() ? Way.LEVEL : Way.BY_ITSELF);
+        if (!covered) {
+            pressed = pictureAt(frame);
+            // The difference shows what stands in the tank that was chosen last.
+            int side = pressed < session.sides().size() ? pressed : session.active();
+            pointer.press(side, press.main() ? Pointer.Button.MAIN : Pointer.Button.OTHER, inPicture(pressed, frame),
+                    yPx, press.shift() ? Way.FACING : press.command() ? Way.LEVEL : Way.BY_ITSELF);
         }
     }
 
@@ -161,19 +178,21 @@ final class Desk implements AutoCloseable {
         return (int) Math.round(Panel.WIDTH * window.scale());
     }
 
-    private int side(Frame window) {
+    private int pictureAt(Frame window) {
         int wide = picture(window).widthPx();
         return Math.max(0, Math.min(pictures() - 1, (int) ((xPx - panelPx(window)) / wide)));
     }
 
-    private double inPicture(int side, Frame window) {
-        return xPx - panelPx(window) - side * picture(window).widthPx();
+    private double inPicture(int which, Frame window) {
+        return xPx - panelPx(window) - which * picture(window).widthPx();
     }
 
     private void draw(Frame frame) {
         long start = System.nanoTime();
         double elapsedS = (start - drawnNs) * NS;
         drawnNs = start;
+        boolean kept = session.takesScreenshot();
+        Edges edges = kept ? Edges.SMOOTH : moving;
         paper.clear(frame);
         Frame picture = picture(frame);
         session.resize(picture);
@@ -184,11 +203,11 @@ final class Desk implements AutoCloseable {
                 Drawing drawing = extra ? difference.draw(session)
                         : easels.get(n).draw(session, session.sides().get(n), top, elapsedS);
                 renderers.get(n).draw(drawing, session.camera(), picture, new Target(0,
-                        panelPx(frame) + n * picture.widthPx(), 0));
+                        panelPx(frame) + n * picture.widthPx(), 0), edges);
             }
         }
         controls(frame);
-        if (session.takesScreenshot()) {
+        if (kept) {
             screenshot(frame);
         }
         window.swap();
@@ -226,6 +245,7 @@ final class Desk implements AutoCloseable {
 
     @Override
     public void close() {
+        workshop.shutdownNow();
         renderers.forEach(Renderer::close);
         paper.close();
     }

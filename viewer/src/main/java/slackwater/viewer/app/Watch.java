@@ -5,7 +5,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import java.util.function.DoubleSupplier;
 import picocli.CommandLine.Command;
@@ -19,6 +22,7 @@ import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioFaults;
 import slackwater.scenario.ScenarioFile;
 import slackwater.viewer.gl.NoGraphics;
+import slackwater.viewer.live.LiveFlow;
 import slackwater.viewer.live.Liveliness;
 import slackwater.viewer.scene.Scene;
 import slackwater.viewer.scene.Units;
@@ -55,14 +59,35 @@ final class Watch implements Callable<Integer> {
             + " screen's own).")
     private double scale;
 
+    /** Whether the layout is to be seen: the water waits for that, so that it does not slow the window down. */
+    private final CountDownLatch shown = new CountDownLatch(1);
+    private final ExecutorService layouts = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "layouts");
+        thread.setDaemon(true);
+        return thread;
+    });
     private boolean inches;
+
+    /** Lets the water go, at the latest when all is over. */
+    private record Gate(CountDownLatch latch) implements AutoCloseable {
+        void open() {
+            latch.countDown();
+        }
+
+        @Override
+        public void close() {
+            open();
+        }
+    }
 
     @Override
     public Integer call() throws ScenarioFaults {
         check();
-        try (Session session = session(); Window window = Window.open("Slackwater", SIZE, scale);
-                Desk desk = new Desk(window, session)) {
+        try (Session session = session(); Gate water = new Gate(shown);
+                Window window = Window.open("Slackwater", SIZE, scale); Desk desk = new Desk(window, session)) {
             window.title(String.join(" and ", session.sides().stream().map(Side::name).toList()) + " - Slackwater");
+            desk.round(List.of());
+            water.open();
             desk.run();
         } catch (NoWindow | NoGraphics none) {
             throw new BadInput(none.getMessage());
@@ -87,14 +112,18 @@ final class Watch implements Callable<Integer> {
         inches = !files.isEmpty() && files.stream().allMatch(file -> file.text().contains("inside_in"));
         List<Scenario> live = files.stream().map(ScenarioFile::scenario).toList();
         if (cellCm > 0) {
-            Cost.requireRoom(live, cellCm / 100);
+            Cost.requireRoom(live, cellCm / 100, LiveFlow::bytes);
         }
         DoubleSupplier wanted = cellSizeM(live, done);
-        DoubleSupplier cellSizeM = () -> roomy(live, wanted.getAsDouble());
+        DoubleSupplier cellSizeM = () -> {
+            await(shown);
+            return roomy(live, wanted.getAsDouble());
+        };
         List<Side> sides = new ArrayList<>();
         for (Path source : sources) {
             sides.add(Files.isDirectory(source) ? done.remove(0)
-                    : Side.live(files.remove(0), cellSizeM, Math.max(1, threads / sources.size())));
+                    : Side.live(files.remove(0), cellSizeM, Math.max(1, threads / sources.size()),
+                            layouts));
         }
         return new Session(sides, inches ? Units.US : Units.METRIC);
     }
@@ -102,7 +131,7 @@ final class Watch implements Callable<Integer> {
     /** Cells as they were chosen, on the water's own thread; what does not fit into the memory is told of there. */
     private static double roomy(List<Scenario> live, double cellSizeM) {
         try {
-            Cost.requireRoom(live, cellSizeM);
+            Cost.requireRoom(live, cellSizeM, LiveFlow::bytes);
             return cellSizeM;
         } catch (BadInput full) {
             throw new UnfitGrid(full.getMessage());
@@ -126,6 +155,14 @@ final class Watch implements Callable<Integer> {
             trial.run(); // whoever comes second waits for the first one's answer
             return found(trial);
         };
+    }
+
+    private static void await(CountDownLatch latch) {
+        try {
+            latch.await();
+        } catch (InterruptedException hurried) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private static double found(FutureTask<Double> trial) {

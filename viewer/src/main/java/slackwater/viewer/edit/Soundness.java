@@ -24,7 +24,7 @@ public final class Soundness {
      */
     public static Optional<String> fault(Scenario scenario, Path folder) {
         try {
-            ScenarioReader.read(ScenarioWriter.write(scenario), "layout", folder);
+            ScenarioReader.read(ScenarioWriter.write(scenario), "layout", folder, scenario);
             return Optional.empty();
         } catch (ScenarioFaults faults) {
             Fault first = faults.faults().get(0);

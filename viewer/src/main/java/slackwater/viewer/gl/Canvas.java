@@ -34,14 +34,19 @@ import slackwater.viewer.camera.Frame;
 final class Canvas implements AutoCloseable {
     private final int widthPx;
     private final int heightPx;
+    private final int samples;
     private final int framebuffer = glGenFramebuffers();
     private final int colour = glGenRenderbuffers();
     private final int depth = glGenRenderbuffers();
 
-    /** @throws NoCanvas where the driver has no pixels for it */
+    /**
+     * @param samples a pixel; 0 for one that can be read from
+     * @throws NoCanvas where the driver has no pixels for it
+     */
     Canvas(Frame frame, int samples) {
         this.widthPx = frame.widthPx();
         this.heightPx = frame.heightPx();
+        this.samples = samples;
         if (Math.max(widthPx, heightPx) > glGetInteger(GL_MAX_RENDERBUFFER_SIZE)) {
             close();
             throw new NoCanvas(widthPx, heightPx);
@@ -62,8 +67,13 @@ final class Canvas implements AutoCloseable {
         }
     }
 
-    boolean fits(Frame frame) {
-        return widthPx == frame.widthPx() && heightPx == frame.heightPx();
+    boolean fits(Frame frame, int wanted) {
+        return widthPx == frame.widthPx() && heightPx == frame.heightPx() && samples == wanted;
+    }
+
+    /** Whether a pixel has more than one sample. */
+    boolean isSmooth() {
+        return samples > 1;
     }
 
     int framebuffer() {

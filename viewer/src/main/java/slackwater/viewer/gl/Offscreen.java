@@ -57,12 +57,12 @@ public final class Offscreen implements AutoCloseable {
     }
 
     /** Draws without looking at the picture, and waits until it is done: to measure how long that takes. */
-    public void drawUnseen(Drawing drawing, Camera camera, Frame frame) {
-        if (!unseen.fits(frame)) {
+    public void drawUnseen(Drawing drawing, Camera camera, Frame frame, Renderer.Edges edges) {
+        if (!unseen.fits(frame, 0)) {
             unseen.close();
             unseen = new Canvas(frame, 0);
         }
-        renderer.draw(drawing, camera, frame, new Target(unseen.framebuffer(), 0, 0));
+        renderer.draw(drawing, camera, frame, new Target(unseen.framebuffer(), 0, 0), edges);
         glFinish();
     }
 

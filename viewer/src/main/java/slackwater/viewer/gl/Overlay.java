@@ -2,24 +2,20 @@ package slackwater.viewer.gl;
 
 import java.util.ArrayList;
 import java.util.List;
-import slackwater.geometry.Vec3;
+import java.util.Optional;
 import slackwater.viewer.camera.Camera;
 import slackwater.viewer.camera.Frame;
 import slackwater.viewer.camera.Lens;
 import slackwater.viewer.camera.Margins;
-import slackwater.viewer.camera.Ray;
 import slackwater.viewer.colour.Colour;
 import slackwater.viewer.colour.ColourScale;
 import slackwater.viewer.scene.Drawing;
-import slackwater.viewer.scene.Item;
-import slackwater.viewer.scene.Item.Body;
 import slackwater.viewer.scene.Label;
-import slackwater.viewer.scene.LabelPlan;
 import slackwater.viewer.scene.LabelPlan.Area;
 import slackwater.viewer.scene.LabelPlan.Pin;
 import slackwater.viewer.scene.Legend;
 import slackwater.viewer.scene.Palette;
-import slackwater.viewer.shape.Sight;
+import slackwater.viewer.scene.Units;
 
 /** The words on a picture: title and notes at the top, labels beside things, legends and a ruler at the bottom. */
 final class Overlay {
@@ -34,13 +30,9 @@ final class Overlay {
     private static final double CARD_PAD = 5;
     private static final double ACCENT = 3;
     private static final double DASH = 4;
-    /** How far before a thing a look may end and still be on it. */
-    private static final double CLEAR_M = 0.01;
-    /** A thing's own rim does not hide it: so many times the room that its words leave it. */
-    private static final double OWN = 1.6;
-    /** Finer surfaces, such as slices of a fine field, are not asked whether they hide something: it takes too long. */
-    private static final int MOST_TRIANGLES = 20_000;
-    private static final double RULER_M = 0.1;
+    private static final double PATCH = 25;
+    private static final double LONGEST_RULER = 130;
+    private static final double RULER_GAP = 16;
     private static final Colour CARD = Colour.of(0xFFFFFF);
 
     private final Sheet sheet;
@@ -66,8 +58,9 @@ final class Overlay {
         return legend instanceof Legend.Patches patches ? LINE * patches.patches().size() : LEGEND_HEIGHT;
     }
 
-    void put() {
-        labels();
+    void put(Placing placing) {
+        placing.cards().forEach(this::leader);
+        placing.cards().forEach(this::card);
         double y = EDGE;
         if (!drawing.title().isEmpty()) {
             sheet.text(drawing.title(), EDGE, y, TITLE, Palette.INK);
@@ -85,11 +78,15 @@ final class Overlay {
     private void legends() {
         double x = EDGE;
         double bottom = frame.heightUnits() - EDGE;
+        double right = frame.widthUnits() - ruled().map(ruler -> units(ruler) + EDGE + RULER_GAP).orElse(6.0);
+        if (!drawing.legends().isEmpty() && EDGE + width(drawing.legends().get(0)) > right) {
+            right = frame.widthUnits() - 6;
+            bottom -= LINE + RULER_GAP; // all of them above the ruler
+        }
         for (Legend legend : drawing.legends()) {
-            double width = legend instanceof Legend.Bar bar ? Math.max(BAR_WIDTH + 10, sheet.width(bar.title(), TEXT))
-                    : ((Legend.Patches) legend).patches().stream().mapToDouble(patch ->
-                            25 + sheet.width(patch.words(), TEXT)).max().orElse(0);
-            if (x > EDGE && x + width > frame.widthUnits() - 6) {
+            double width = width(legend);
+            if (x > EDGE && x + width > right) {
+                right = frame.widthUnits() - 6;
                 x = EDGE;
                 bottom -= LEGEND_HEIGHT + 14;
             }
@@ -102,12 +99,23 @@ final class Overlay {
         }
     }
 
+    private double width(Legend legend) {
+        return legend instanceof Legend.Bar bar ? Math.max(barWidth() + 10, sheet.width(bar.title(), TEXT))
+                : ((Legend.Patches) legend).patches().stream().flatMap(patch -> lines(patch).stream())
+                .mapToDouble(line -> PATCH + sheet.width(line, TEXT)).max().orElse(0);
+    }
+
+    private double barWidth() {
+        return Math.min(BAR_WIDTH, Math.max(BAR_WIDTH / 4, frame.widthUnits() - 2 * EDGE));
+    }
+
     private void bar(Legend.Bar bar, double x, double bottom) {
         double y = bottom - LEGEND_HEIGHT;
+        double wide = barWidth();
         sheet.text(bar.title(), x, y, TEXT, Palette.INK);
-        sheet.bar(x, y + LINE, BAR_WIDTH, BAR_HEIGHT, bar.scale().map());
-        for (ColourScale.Tick tick : bar.scale().ticks(BAR_WIDTH, TICK_GAP, text -> sheet.width(text, TEXT - 1))) {
-            double at = x + tick.fraction() * BAR_WIDTH;
+        sheet.bar(x, y + LINE, wide, BAR_HEIGHT, bar.scale().map());
+        for (ColourScale.Tick tick : bar.scale().ticks(wide, TICK_GAP, text -> sheet.width(text, TEXT - 1))) {
+            double at = x + tick.fraction() * wide;
             sheet.rectangle(at - 0.5, y + LINE + BAR_HEIGHT, 1, 3, Palette.INK);
             double width = sheet.width(tick.text(), TEXT - 1);
             sheet.text(tick.text(), Math.max(x, at - width / 2), y + LINE + BAR_HEIGHT + 3, TEXT - 1, Palette.INK);
@@ -115,60 +123,64 @@ final class Overlay {
     }
 
     private void patches(Legend.Patches patches, double x, double bottom) {
-        double y = bottom - height(patches);
+        double y = bottom - LINE * patches.patches().stream().mapToInt(patch -> lines(patch).size()).sum();
         for (Legend.Patch patch : patches.patches()) {
             sheet.rectangle(x, y + 2, 18, 11, Palette.GROUND);
             sheet.rectangle(x, y + 2, 18, 11, patch.colour());
-            sheet.text(patch.words(), x + 25, y, TEXT, Palette.INK);
-            y += LINE;
-        }
-    }
-
-    /** Ten centimetres, where a length on the picture has one meaning. */
-    private void ruler() {
-        if (camera.lens() == Lens.PERSPECTIVE) {
-            return;
-        }
-        double length = RULER_M / camera.heightM() * frame.heightUnits();
-        double x = frame.widthUnits() - EDGE - length;
-        double y = frame.heightUnits() - EDGE - 8;
-        sheet.rectangle(x, y, length, 2, Palette.INK);
-        sheet.rectangle(x, y - 3, 1.5, 8, Palette.INK);
-        sheet.rectangle(x + length - 1.5, y - 3, 1.5, 8, Palette.INK);
-        double width = sheet.width("10 cm", TEXT);
-        sheet.text("10 cm", x + (length - width) / 2, y - LINE, TEXT, Palette.INK);
-    }
-
-    private void labels() {
-        List<Label> shown = new ArrayList<>();
-        List<Pin> pins = new ArrayList<>();
-        for (Label label : drawing.labels()) {
-            Camera.Spot spot = camera.spot(label.atM(), frame);
-            double x = spot.xPx() / frame.scale();
-            double y = spot.yPx() / frame.scale();
-            boolean visible = (spot.depthM() > 0 || camera.lens() == Lens.PARALLEL) && x >= 0 && y >= 0
-                    && x <= frame.widthUnits() && y <= frame.heightUnits();
-            if (visible) {
-                shown.add(label);
-                pins.add(new Pin(x, y, clear(label, spot), width(label), height(label)));
+            for (String line : lines(patch)) {
+                sheet.text(line, x + PATCH, y, TEXT, Palette.INK);
+                y += LINE;
             }
         }
-        Margins margins = margins(drawing);
-        Area page = new Area(6, margins.top() - 14, frame.widthUnits() - 12,
-                frame.heightUnits() - margins.top() - margins.bottom() + 22);
-        List<Area> areas = LabelPlan.place(pins, page, List.of());
-        for (int n = 0; n < shown.size(); n++) {
-            leader(pins.get(n), areas.get(n), isHidden(shown.get(n)));
-        }
-        for (int n = 0; n < shown.size(); n++) {
-            card(shown.get(n), areas.get(n));
-        }
     }
 
-    /** What the thing takes about its point, units; less for one that the eye is almost upon. */
-    private double clear(Label label, Camera.Spot spot) {
-        double shrunk = camera.lens() == Lens.PERSPECTIVE ? camera.distanceM() / Math.max(spot.depthM(), 0.05) : 1;
-        return Math.min(60, label.radiusM() / camera.heightM() * frame.heightUnits() * shrunk);
+    /** The words beside a patch: more than a line in a picture that is narrower than they are. */
+    private List<String> lines(Legend.Patch patch) {
+        double room = frame.widthUnits() - EDGE - PATCH - 6;
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : patch.words().split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && sheet.width(longer, TEXT) > room) {
+                lines.add(line);
+                longer = word;
+            }
+            line = longer;
+        }
+        lines.add(line);
+        return lines;
+    }
+
+    /** A length to compare with, where lengths on the picture have one meaning. */
+    private void ruler() {
+        ruled().ifPresent(ruler -> {
+            double length = units(ruler);
+            double x = frame.widthUnits() - EDGE - length;
+            double y = frame.heightUnits() - EDGE - 8;
+            sheet.rectangle(x, y, length, 2, Palette.INK);
+            sheet.rectangle(x, y - 3, 1.5, 8, Palette.INK);
+            sheet.rectangle(x + length - 1.5, y - 3, 1.5, 8, Palette.INK);
+            double width = sheet.width(ruler.words(), TEXT);
+            sheet.text(ruler.words(), x + (length - width) / 2, y - LINE, TEXT, Palette.INK);
+        });
+    }
+
+    /** The longest ruler that leaves room for the legends beside it. */
+    private Optional<Units.Ruler> ruled() {
+        List<Units.Ruler> rulers = drawing.rulers();
+        return camera.lens() == Lens.PERSPECTIVE || rulers.isEmpty() ? Optional.empty()
+                : rulers.stream().filter(ruler -> units(ruler) <= LONGEST_RULER).findFirst()
+                .or(() -> Optional.of(rulers.get(rulers.size() - 1)));
+    }
+
+    private double units(Units.Ruler ruler) {
+        return ruler.lengthM() / camera.heightM() * frame.heightUnits();
+    }
+
+    /** Where the labels stand; once found, it can be handed over again. */
+    Placing placing() {
+        return Placing.of(drawing, camera, frame, margins(drawing), label -> new double[] {width(label),
+            height(label)});
     }
 
     private double width(Label label) {
@@ -180,24 +192,11 @@ final class Overlay {
         return (label.detail().isEmpty() ? 1 : 2) * (LINE - 1) + 2 * CARD_PAD - 2;
     }
 
-    /** Whether something solid stands between the eye and the thing that a label is about. */
-    private boolean isHidden(Label label) {
-        Camera.Spot spot = camera.spot(label.atM(), frame);
-        Ray sight = camera.ray(spot.xPx(), spot.yPx(), frame);
-        Vec3 before = label.atM().minus(sight.direction().times(OWN * label.radiusM() + CLEAR_M));
-        for (Item item : drawing.items()) {
-            boolean solid = item instanceof Body body && item.paint().colour().isOpaque()
-                    && !item.paint().insideOnly() && body.surface().triangleCount() < MOST_TRIANGLES
-                    && Sight.isBlocked(body.surface(), sight.fromM(), before);
-            if (solid) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** From the point to its words; broken, and with an open point, where the point is hidden. */
-    private void leader(Pin pin, Area area, boolean hidden) {
+    private void leader(Placing.Card card) {
+        Pin pin = card.pin();
+        Area area = card.area();
+        boolean hidden = card.hidden();
         double x = Math.max(area.x(), Math.min(area.x() + area.width(), pin.x()));
         double y = Math.max(area.y(), Math.min(area.y() + area.height(), pin.y()));
         sheet.line(new double[] {pin.x(), pin.y(), x, y}, 2.6, Colour.of(0xFFFFFF).withOpacity(0.7));
@@ -215,7 +214,9 @@ final class Overlay {
         }
     }
 
-    private void card(Label label, Area area) {
+    private void card(Placing.Card card) {
+        Label label = card.label();
+        Area area = card.area();
         Colour ink = label.pale() ? Palette.PLAIN : Palette.INK;
         sheet.frame(area.x(), area.y(), area.width(), area.height(), Palette.GLASS);
         sheet.rectangle(area.x(), area.y(), area.width(), area.height(), CARD);

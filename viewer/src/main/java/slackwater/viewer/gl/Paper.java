@@ -5,6 +5,7 @@ import static org.lwjgl.opengl.GL41C.GL_DEPTH_TEST;
 import static org.lwjgl.opengl.GL41C.GL_FRAMEBUFFER;
 import static org.lwjgl.opengl.GL41C.GL_ONE;
 import static org.lwjgl.opengl.GL41C.GL_ONE_MINUS_SRC_ALPHA;
+import static org.lwjgl.opengl.GL41C.GL_RENDERER;
 import static org.lwjgl.opengl.GL41C.GL_SRC_ALPHA;
 import static org.lwjgl.opengl.GL41C.GL_COLOR_BUFFER_BIT;
 import static org.lwjgl.opengl.GL41C.glBindFramebuffer;
@@ -13,9 +14,11 @@ import static org.lwjgl.opengl.GL41C.glClear;
 import static org.lwjgl.opengl.GL41C.glClearColor;
 import static org.lwjgl.opengl.GL41C.glDisable;
 import static org.lwjgl.opengl.GL41C.glEnable;
+import static org.lwjgl.opengl.GL41C.glGetString;
 import static org.lwjgl.opengl.GL41C.glViewport;
 
 import java.util.List;
+import java.util.Locale;
 import org.lwjgl.opengl.GL;
 import slackwater.viewer.camera.Frame;
 import slackwater.viewer.colour.Colour;
@@ -29,6 +32,10 @@ import slackwater.viewer.scene.Type;
 public final class Paper implements AutoCloseable, Type {
     private static final String ADVICE = "install an OpenGL driver with EGL (on Debian and Ubuntu: apt-get install"
             + " libegl1 libgl1-mesa-dri).";
+
+    /** Of Mesa, of browsers' makers, and of Windows without a driver. */
+    private static final List<String> PROCESSOR_DRIVERS = List.of("llvmpipe", "softpipe", "swrast", "swiftshader",
+            "gdi generic");
 
     private final Sheet sheet = new Sheet();
     private final Maps maps = new Maps();
@@ -46,6 +53,12 @@ public final class Paper implements AutoCloseable, Type {
         } catch (LinkageError missing) {
             throw new NoGraphics("The window cannot be drawn, a library of OpenGL was not found: " + ADVICE);
         }
+    }
+
+    /** Whether the processor draws, for want of a graphics card: then it is for the water too. */
+    public static boolean processorDraws() {
+        String driver = String.valueOf(glGetString(GL_RENDERER)).toLowerCase(Locale.ROOT);
+        return PROCESSOR_DRIVERS.stream().anyMatch(driver::contains);
     }
 
     /** Measures at the scale of the last page that was drawn. */

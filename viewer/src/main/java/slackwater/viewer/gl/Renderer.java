@@ -43,11 +43,16 @@ import slackwater.viewer.scene.Palette;
 /**
  * Draws drawings in the OpenGL context that is current when it is made, and always on that thread. What it has made of
  * an item it keeps while the same object is shown; see-through bodies are sorted anew when they or the direction of the
- * view change.
+ * view change. A picture that is the one before is not drawn again, but for its words.
  */
 public final class Renderer implements AutoCloseable {
-    /** Samples a pixel for smooth edges; 1 draws about twice as quickly where there is no graphics card. */
-    public static final int SMOOTH = 4;
+    /**
+     * How the edges of bodies look. Smooth ones take four samples a pixel; without them a processor draws about twice
+     * as quickly. Lines and words are smooth either way.
+     */
+    public enum Edges { SMOOTH, QUICK }
+
+    private static final int SAMPLES = 4;
     private static final double FORWARD_M = 0.003;
     private static final double RIM_UNITS = 0.6;
     private static final double SLACK_M = 0.001;
@@ -59,40 +64,60 @@ public final class Renderer implements AutoCloseable {
     private final Map<Item, AutoCloseable> kept = new IdentityHashMap<>();
     private List<Body> veiled = List.of();
     private Veils veils = new Veils(List.of());
-    private final int samples;
-    private Canvas canvas;
-
-    public Renderer() {
-        this(SMOOTH);
-    }
-
-    /** @param samples a pixel, 1 to 8 */
-    public Renderer(int samples) {
-        this.samples = samples;
-        this.canvas = new Canvas(new Frame(1, 1, 1), samples);
-    }
+    private Canvas canvas = new Canvas(new Frame(1, 1, 1), 0);
+    private Placing placing = Placing.NONE;
+    /** What is on the canvas, and how its edges look. */
+    private List<Object> shown = List.of();
+    private Edges edges = Edges.QUICK;
 
     /** Room that the words on a drawing need about the tank; what a camera is to be fitted within. */
     public static Margins margins(Drawing drawing) {
         return Overlay.margins(drawing);
     }
 
-    /** Draws into a part of a framebuffer, which stays bound. */
+    /** Draws with smooth edges into a part of a framebuffer, which stays bound. */
     public void draw(Drawing drawing, Camera camera, Frame frame, Target target) {
-        keepOnly(drawing.items());
-        if (!canvas.fits(frame)) {
-            canvas.close();
-            canvas = new Canvas(frame, samples);
+        draw(drawing, camera, frame, target, Edges.SMOOTH);
+    }
+
+    /**
+     * Draws into a part of a framebuffer, which stays bound. Quick edges are for pictures that move: what stands still
+     * is drawn once more with smooth ones.
+     */
+    public void draw(Drawing drawing, Camera camera, Frame frame, Target target, Edges wanted) {
+        List<Object> asked = List.of(drawing.items(), drawing.boxM(), camera, frame);
+        boolean same = asked.equals(shown);
+        Edges now = same ? Edges.SMOOTH : wanted;
+        if (!same || edges != Edges.SMOOTH) {
+            keepOnly(drawing.items());
+            use(frame, now);
+            canvas.bind();
+            inSpace(drawing, camera, frame);
+            shown = asked;
+            edges = now;
         }
-        canvas.bind();
-        inSpace(drawing, camera, frame);
         canvas.resolve(target.framebuffer(), target.leftPx(), target.bottomPx());
         glDisable(GL_DEPTH_TEST);
         blend();
         sheet.begin(frame);
-        new Overlay(sheet, drawing, frame, camera).put();
+        Overlay overlay = new Overlay(sheet, drawing, frame, camera);
+        if (!placing.holds(drawing, camera, frame, margins(drawing))) {
+            placing = overlay.placing();
+        }
+        overlay.put(placing);
         sheet.draw(frame, maps);
         glDisable(GL_BLEND);
+    }
+
+    private void use(Frame frame, Edges now) {
+        if (!canvas.fits(frame, samples(now))) {
+            canvas.close();
+            canvas = new Canvas(frame, samples(now));
+        }
+    }
+
+    private static int samples(Edges edges) {
+        return edges == Edges.SMOOTH ? SAMPLES : 0;
     }
 
     private void inSpace(Drawing drawing, Camera camera, Frame frame) {
@@ -106,12 +131,7 @@ public final class Renderer implements AutoCloseable {
         glDisable(GL_BLEND);
         maps.bind(0);
         light(drawing.boxM(), camera, frame);
-        bodyShader.put("veil", 0);
-        for (Item item : drawing.items()) {
-            if (item instanceof Body body && isOpaque(body)) {
-                opaque(body);
-            }
-        }
+        opaque(drawing.items());
         strokes(drawing, camera, frame);
         bodyShader.use();
         clip(true);
@@ -149,6 +169,19 @@ public final class Renderer implements AutoCloseable {
         }
     }
 
+    /** Small things first and the far panes last: what is hidden by then costs little. */
+    private void opaque(List<Item> items) {
+        bodyShader.put("veil", 0);
+        for (boolean inside : new boolean[] {false, true}) {
+            bodyShader.put("inside", inside ? 1 : 0);
+            for (int n = items.size() - 1; n >= 0; n--) {
+                if (items.get(n) instanceof Body body && isOpaque(body) && body.paint().insideOnly() == inside) {
+                    opaque(body);
+                }
+            }
+        }
+    }
+
     private void opaque(Body body) {
         Paint paint = body.paint();
         bodyShader.put("lit", paint.litFraction());
@@ -168,7 +201,11 @@ public final class Renderer implements AutoCloseable {
         strokeShader.put("frame", frame.widthPx(), frame.heightPx());
         strokeShader.put("forward", camera.depthShare(FORWARD_M));
         strokeShader.putUnit("maps", 0);
-        glEnable(GL_SAMPLE_ALPHA_TO_COVERAGE);
+        if (canvas.isSmooth()) {
+            glEnable(GL_SAMPLE_ALPHA_TO_COVERAGE);
+        } else {
+            blend();
+        }
         for (Item item : drawing.items()) {
             if (item instanceof Strokes strokes) {
                 strokeShader.put("halfWidth", strokes.widthUnits() * frame.scale() / 2);
@@ -178,6 +215,7 @@ public final class Renderer implements AutoCloseable {
             }
         }
         glDisable(GL_SAMPLE_ALPHA_TO_COVERAGE);
+        glDisable(GL_BLEND);
     }
 
     private static void blend() {

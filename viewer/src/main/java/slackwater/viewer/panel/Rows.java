@@ -2,7 +2,9 @@ package slackwater.viewer.panel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.DoubleConsumer;
+import slackwater.units.Unit;
 import slackwater.viewer.colour.Colour;
 import slackwater.viewer.panel.Page.Spot;
 import slackwater.viewer.scene.Mark;
@@ -10,6 +12,8 @@ import slackwater.viewer.scene.Mark.Block;
 import slackwater.viewer.scene.Mark.Words;
 import slackwater.viewer.scene.Palette;
 import slackwater.viewer.scene.Type;
+import slackwater.viewer.session.Action;
+import slackwater.viewer.session.Session;
 
 /** Writes controls line by line, from the top. */
 final class Rows {
@@ -124,6 +128,11 @@ final class Rows {
 
     /** A button: what it says, the key that does the same, whether it is on, whether it can be pressed. */
     record Button(String name, String words, String key, boolean on, boolean able, Runnable action) {
+        /** One that does what a key does too. */
+        static Button of(Session session, Action action, String words, boolean on, boolean able) {
+            return new Button(action.name(), words, action.strokes().get(0).words(), on, able,
+                    () -> session.perform(action));
+        }
     }
 
     void button(Button button, double x, double wide) {
@@ -143,6 +152,16 @@ final class Rows {
 
     /** A number that can be stepped and typed. */
     record Field(String name, String words, String number, String unit, double step, DoubleConsumer take) {
+        /** A length: shown, stepped and typed in a unit. */
+        static Field of(String name, String words, Unit unit, double lengthM, double step, DoubleConsumer take) {
+            return new Field(name, words, shown(unit.fromSi(lengthM)), unit.symbol(), step, take);
+        }
+    }
+
+    /** To two decimals, without needless zeros. */
+    static String shown(double value) {
+        String text = String.format(Locale.ROOT, "%.2f", value + 0.0);
+        return text.replaceFirst("\\.?0+$", "").replaceFirst("^-0$", "0");
     }
 
     void field(Field field, Typing typing, boolean able) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import slackwater.analysis.Figures;
+import slackwater.geometry.Vec3;
 import slackwater.viewer.colour.ColourScale;
 import slackwater.viewer.scene.Legend.Bar;
 import slackwater.viewer.scene.Legend.Patch;
@@ -52,7 +53,8 @@ public final class Composer {
                 notes.add("The layout alone: 'slackwater run' computes what the water does in it."));
         patches().ifPresent(legends::add);
         List<Label> labels = look.shows(Layer.NAMES) ? Labels.of(scene, look.units()) : List.of();
-        return new Drawing(scene.scenario().name(), notes, items, labels, legends, scene.glassM());
+        return new Drawing(scene.scenario().name(), notes, items, labels, legends, scene.glassM(),
+                look.units().rulers());
     }
 
     /** Rock gives way to its map; the map of the sand lies on top of it. */
@@ -68,7 +70,9 @@ public final class Composer {
         boolean coloured = false;
         if (look.shows(Layer.SPEED)) {
             List<Cut> cuts = look.cuts().stream().map(cut -> cut.centred(water.flow().grid())).toList();
-            cuts.forEach(cut -> items.add(WaterParts.slice(water, cut, speeds, level)));
+            Vec3 inside = scene.scenario().tank().insideM();
+            Vec3 high = new Vec3(inside.x(), inside.y(), level);
+            cuts.forEach(cut -> items.add(WaterParts.slice(water, cut, speeds, high)));
             notes.add("Speed on " + String.join(", and on ", cuts.stream().map(Composer::words).toList()) + ".");
             coloured = true;
         }
@@ -121,8 +125,8 @@ public final class Composer {
             patches.add(new Patch(WaterParts.LIKELY_SEEN, "likely still water (over 50 %)"));
         }
         if (wet && look.shows(Layer.FAST_WATER)) {
-            patches.add(new Patch(WaterParts.FAST, "fast water: above " + look.units().speed(look.fastMPerS()) + " "
-                    + look.units().speedUnit()));
+            patches.add(new Patch(WaterParts.FAST_SEEN, "fast water: above " + look.units().speed(look.fastMPerS())
+                    + " " + look.units().speedUnit()));
         }
         if (look.shows(Layer.JETS)) {
             patches.add(new Patch(Palette.JET.withOpacity(0.35), "jet in open water, out to half its speed"));

@@ -2,6 +2,10 @@ package slackwater.viewer.scene;
 
 import java.util.ArrayList;
 import java.util.List;
+import slackwater.geometry.Box;
+import slackwater.geometry.Mesh;
+import slackwater.geometry.Solid;
+import slackwater.geometry.Union;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Overflow;
 import slackwater.scenario.Rock;
@@ -15,7 +19,12 @@ import slackwater.viewer.shape.Surface;
 
 /** Glass, water line, sand, rock and weir. */
 public final class TankParts {
+    /** As fine as a map on it needs. */
     private static final double EDGE_M = 0.02;
+    /** As fine as a round outline needs. */
+    private static final double PLAIN_EDGE_M = 0.03;
+    /** No finer than it comes. */
+    private static final double WHOLE_M = 100;
     private static final double LIFT_M = 0.0005;
     private static final double EDGE_UNITS = 1.6;
     private static final double WATER_LINE_UNITS = 1.2;
@@ -31,7 +40,7 @@ public final class TankParts {
         if (scenario.tank().sandDepthM() > 0) {
             items.add(Body.of(sand(scenario.tank()), Paint.flat(Palette.SAND, 0.5)));
         }
-        scenario.rocks().forEach(rock -> items.add(Body.of(surface(rock), Paint.flat(Palette.ROCK, 0.75))));
+        scenario.rocks().forEach(rock -> items.add(Body.of(plain(rock.solid()), Paint.flat(Palette.ROCK, 0.75))));
         scenario.overflow().ifPresent(weir -> items.addAll(weir(weir, scenario.tank())));
         return items;
     }
@@ -39,6 +48,14 @@ public final class TankParts {
     /** A rock's surface, fine enough to carry a map. */
     public static Surface surface(Rock rock) {
         return Solids.of(rock.solid(), EDGE_M);
+    }
+
+    /** A rock's surface without a map: a tank is drawn over and over, so it has no more triangles than it needs. */
+    private static Surface plain(Solid solid) {
+        if (solid instanceof Union union) {
+            return Surface.joined(union.parts().stream().map(TankParts::plain).toList());
+        }
+        return Solids.of(solid, solid instanceof Box || solid instanceof Mesh ? WHOLE_M : PLAIN_EDGE_M);
     }
 
     /** The top of the sand, lifted by half a millimetre so that it covers the sand itself. */
@@ -51,7 +68,7 @@ public final class TankParts {
     /** The sand as a slab over the whole bottom. */
     public static Surface sand(Tank tank) {
         Vec3 inside = tank.insideM();
-        return Solids.box(Vec3.ZERO, new Vec3(inside.x(), inside.y(), tank.sandDepthM()), EDGE_M);
+        return Solids.box(Vec3.ZERO, new Vec3(inside.x(), inside.y(), tank.sandDepthM()), WHOLE_M);
     }
 
     private static List<Item> glass(Tank tank) {

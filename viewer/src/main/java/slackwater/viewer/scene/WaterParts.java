@@ -30,6 +30,7 @@ public final class WaterParts {
     static final Colour SURELY_SEEN = Palette.STILL.withOpacity(0.78);
     static final Colour LIKELY_SEEN = Palette.STILL.withOpacity(0.28);
     static final Colour FAST = Palette.FAST.withOpacity(0.22);
+    static final Colour FAST_SEEN = Palette.FAST.withOpacity(0.5);
     private static final double GAP_M = 0.001;
     private static final int TRACERS = 1400;
     private static final double TRAIL_S = 0.6;
@@ -73,16 +74,23 @@ public final class WaterParts {
         }
     }
 
-    /** One slice of the mean speed, up to the water line. */
-    public static Item slice(Water water, Cut cut, ColourScale scale, double levelM) {
+    /**
+     * One slice of the mean speed, up to the glass and the water line: cells end a little before or behind them.
+     *
+     * @param highM the right, back, upper corner of the water, metres
+     */
+    public static Item slice(Water water, Cut cut, ColourScale scale, Vec3 highM) {
         FlowStatistics flow = water.flow();
-        return slice(flow, flow.meanSpeed(), cut, scale, levelM);
+        return slice(flow, flow.meanSpeed(), cut, scale, highM);
     }
 
     /** One slice of any field of one value a cell. */
-    public static Item slice(FlowStatistics flow, float[] values, Cut cut, ColourScale scale, double levelM) {
-        SliceSheet sheet = SliceSheet.of(flow.grid(), flow.fluid(), values, cut);
-        return new Body(sheet.surface().below(levelM), scale.fractions(sheet.values()), Paint.mapped(scale.map()));
+    public static Item slice(FlowStatistics flow, float[] values, Cut cut, ColourScale scale, Vec3 highM) {
+        Grid grid = flow.grid();
+        SliceSheet sheet = SliceSheet.of(grid, flow.fluid(), values, cut);
+        Vec3 lastM = new Vec3(grid.nx(), grid.ny(), grid.nz()).times(grid.cellSizeM());
+        return new Body(sheet.surface().stretched(lastM, highM), scale.fractions(sheet.values()),
+                Paint.mapped(scale.map()));
     }
 
     /** Specks with the way that each has come in the last moment. */

@@ -61,6 +61,8 @@ public enum Action {
     TRACERS("Show", "drifting specks", Stroke.of('T')),
     STREAMLINES("Show", "streamlines", Stroke.of('L')),
     FAST_WATER("Show", "fast water", Stroke.of('F')),
+    FAST_LESS("Show", "fast water from a lower speed", Stroke.of('H')),
+    FAST_MORE("Show", "from a higher speed", Stroke.shift('H')),
     SHEAR("Show", "shear on sand and rock", Stroke.of('E')),
     DEPOSIT("Show", "deposit: where waste lies", Stroke.of('K')),
     JETS("Show", "jets of the pumps", Stroke.of('J')),
@@ -109,6 +111,7 @@ public enum Action {
         return name().startsWith("MOVE_") || name().startsWith("AIM_") || name().startsWith("ORBIT_")
                 || name().startsWith("PAN_") || name().startsWith("OUTPUT_") || name().startsWith("PERIOD_")
                 || name().startsWith("SLICE_DOWN") || name().startsWith("SLICE_UP")
+                || name().equals("FAST_LESS") || name().equals("FAST_MORE")
                 || List.of(NEARER, FARTHER, LARGER, SMALLER, NEXT, PREVIOUS, UNDO, REDO).contains(this);
     }
 }

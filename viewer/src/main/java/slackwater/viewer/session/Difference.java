@@ -5,18 +5,23 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.Executor;
 import slackwater.analysis.CoralReading;
 import slackwater.field.FlowStatistics;
 import slackwater.field.Grid;
 import slackwater.field.Interpolation;
+import slackwater.geometry.Mesh;
+import slackwater.scenario.Scenario;
 import slackwater.viewer.colour.ColourMap;
 import slackwater.viewer.colour.ColourScale;
 import slackwater.viewer.scene.CoralParts;
 import slackwater.viewer.scene.Drawing;
 import slackwater.viewer.scene.Item;
 import slackwater.viewer.scene.Label;
+import slackwater.viewer.scene.Layer;
 import slackwater.viewer.scene.Legend;
 import slackwater.viewer.scene.Paint;
+import slackwater.viewer.scene.PumpParts;
 import slackwater.viewer.scene.Palette;
 import slackwater.viewer.scene.Scene;
 import slackwater.viewer.scene.TankParts;
@@ -72,52 +77,85 @@ public final class Difference {
         }
     }
 
-    private record Made(List<Object> from, Drawing drawing) {
+    /** A difference with its colours, cut. */
+    private record Sliced(ColourScale scale, List<Item> slices) {
     }
 
-    private Optional<Field> field = Optional.empty();
-    private Optional<Made> made = Optional.empty();
+    private final Lasting<Field> field;
+    private final Lasting<Sliced> sliced;
+    private final Lasting<List<Item>> layout;
+    private final Handles handles = new Handles();
 
-    /** The picture; without water in both tanks, the first tank with a note that says so. */
+    /** Makes everything where it is asked for. */
+    public Difference() {
+        this(Runnable::run);
+    }
+
+    /** @param elsewhere where differences are made; until they are, the ones before are shown */
+    public Difference(Executor elsewhere) {
+        field = new Lasting<>(elsewhere);
+        sliced = new Lasting<>(elsewhere);
+        layout = new Lasting<>(elsewhere);
+    }
+
+    /**
+     * The picture: what stands in the tank is that of the one that keys and pointer act on. Without water in both
+     * tanks, a note says so.
+     */
     public Drawing draw(Session session) {
         Side first = session.sides().get(0);
         Side second = session.sides().get(1);
+        Scenario shown = session.side().scenario();
+        List<Object> standing = List.of(shown.tank(), shown.rocks(), shown.pumps(), shown.returnLine(), shown.corals());
+        boolean scanned = shown.rocks().stream().anyMatch(rock -> rock.solid() instanceof Mesh);
+        Optional<List<Item>> known = scanned ? layout.of(standing, () -> layout(shown)) : Optional.empty();
+        List<Item> items = new ArrayList<>(known.orElseGet(() -> layout.now(standing, () -> layout(shown))));
+        items.addAll(handles.of(session, shown, session.selected()));
+        Units units = session.showing().units();
+        Optional<Sliced> difference = difference(session, first, second, units);
+        if (difference.isEmpty()) {
+            return new Drawing("Difference", List.of("Both tanks must have water under way first."), items, List.of(),
+                    List.of(), Scene.of(shown).glassM(), units.rulers());
+        }
+        items.addAll(difference.get().slices());
+        boolean settled = first.settled() && second.settled();
+        String note = second.name() + " less " + first.name() + (settled ? "." : ": not settled yet.");
+        List<Label> labels = session.showing().shows(Layer.NAMES) ? labels(first, second, units, settled) : List.of();
+        List<String> notes = Status.wrapped(note, session.frame().widthUnits());
+        return new Drawing("Difference of mean speed", notes, items, labels,
+                List.of(new Legend.Bar("slower (below 0) or faster, " + units.speedUnit(),
+                        difference.get().scale())), Scene.of(shown).glassM(), units.rulers());
+    }
+
+    private static List<Item> layout(Scenario shown) {
+        List<Item> items = new ArrayList<>(TankParts.of(shown));
+        items.addAll(PumpParts.of(shown, false));
+        items.addAll(CoralParts.of(shown));
+        return items;
+    }
+
+    private Optional<Sliced> difference(Session session, Side first, Side second, Units units) {
         Optional<FlowStatistics> one = first.mean();
         Optional<FlowStatistics> other = second.mean();
         if (one.isEmpty() || other.isEmpty()) {
-            return new Drawing("Difference", List.of("Both tanks must have water under way first."),
-                    TankParts.of(first.scenario()), List.of(), List.of(), Scene.of(first.scenario()).glassM());
-        }
-        if (field.isEmpty() || field.get().first() != one.get() || field.get().second() != other.get()) {
-            field = Optional.of(Field.of(one.get(), other.get()));
+            return Optional.empty();
         }
         List<Cut> cuts = session.showing().cuts().isEmpty()
                 ? List.of(new Cut(Axis.Y, first.scenario().tank().insideM().y() / 2)) : session.showing().cuts();
-        Units units = session.showing().units();
-        List<Object> from = List.of(field.get(), cuts, units, first.scenario(), second.scenario(), first.settled(),
-                second.settled());
-        if (made.isEmpty() || !made.get().from().equals(from)) {
-            made = Optional.of(new Made(from, drawing(first, second, cuts, units)));
-        }
-        return made.get().drawing();
+        return field.of(List.of(one.get(), other.get()), () -> Field.of(one.get(), other.get()))
+                .flatMap(now -> sliced.of(List.of(now, cuts, units), () -> sliced(now, cuts, units)));
     }
 
-    private Drawing drawing(Side first, Side second, List<Cut> cuts, Units units) {
-        double end = field.get().endMPerS();
+    private static Sliced sliced(Field field, List<Cut> cuts, Units units) {
+        double end = field.endMPerS();
         ColourScale scale = units == Units.METRIC ? ColourScale.ofDifference(end)
                 : new ColourScale(ColourMap.MANAGUA, -end, end, false, units.speedUnit(), 1 / 0.0254);
-        List<Item> items = new ArrayList<>(TankParts.of(first.scenario()));
-        items.addAll(CoralParts.of(first.scenario()));
+        List<Item> slices = new ArrayList<>();
         for (Cut cut : cuts) {
-            SliceSheet sheet = SliceSheet.of(field.get().first().grid(), field.get().both(),
-                    field.get().fasterMPerS(), cut);
-            items.add(new Item.Body(sheet.surface(), scale.fractions(sheet.values()), Paint.mapped(scale.map())));
+            SliceSheet sheet = SliceSheet.of(field.first().grid(), field.both(), field.fasterMPerS(), cut);
+            slices.add(new Item.Body(sheet.surface(), scale.fractions(sheet.values()), Paint.mapped(scale.map())));
         }
-        boolean settled = first.settled() && second.settled();
-        String note = second.name() + " less " + first.name() + (settled ? "." : ": not settled yet.");
-        return new Drawing("Difference of mean speed", List.of(note), items, labels(first, second, units, settled),
-                List.of(new Legend.Bar("slower (below 0) or faster, " + units.speedUnit(), scale)),
-                Scene.of(first.scenario()).glassM());
+        return new Sliced(scale, slices);
     }
 
     /** The change at every coral that both tanks have. */

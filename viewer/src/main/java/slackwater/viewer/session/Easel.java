@@ -5,25 +5,22 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Executor;
 import slackwater.analysis.CoralReading;
 import slackwater.field.Velocity;
+import slackwater.geometry.Mesh;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Scenario;
-import slackwater.viewer.colour.Colour;
 import slackwater.viewer.colour.ColourScale;
-import slackwater.viewer.edit.Drag;
-import slackwater.viewer.edit.Thing;
 import slackwater.viewer.scene.Composer;
 import slackwater.viewer.scene.CoralParts;
 import slackwater.viewer.scene.Drawing;
 import slackwater.viewer.scene.Item;
-import slackwater.viewer.scene.Item.Strokes;
 import slackwater.viewer.scene.Label;
 import slackwater.viewer.scene.Labels;
 import slackwater.viewer.scene.Layer;
 import slackwater.viewer.scene.Legend;
 import slackwater.viewer.scene.Look;
-import slackwater.viewer.scene.Paint;
 import slackwater.viewer.scene.Palette;
 import slackwater.viewer.scene.PumpParts;
 import slackwater.viewer.scene.Scene;
@@ -45,22 +42,38 @@ public final class Easel {
     private static final double TRAIL_S = 0.35;
     private static final int TRAIL_PIECES = 4;
     private static final double LONGEST_STEP_S = 0.1;
-    private static final double DOT_BEFORE_M = 0.008;
 
     /** What the still part of a picture is made of. */
     private record Still(List<Object> from, List<Item> items) {
     }
 
-    /** What the water's part is made of, and what came of it. */
-    private record Wet(Water water, Look look, List<Object> from, Drawing drawing) {
+    /** What the specks are drawn from, and the specks. */
+    private record Drift(Polylines trails, ColourScale scale, Item specks) {
     }
 
-    private Still tank = new Still(List.of(), List.of());
+    private final Lasting<List<Item>> tank;
+    private final Lasting<Drawing> wet;
+    private final Handles handles = new Handles();
     private Still pumps = new Still(List.of(), List.of());
     private Still corals = new Still(List.of(), List.of());
-    private Optional<Wet> wet = Optional.empty();
+    private Optional<Drift> drift = Optional.empty();
+    private Optional<Polylines> trails = Optional.empty();
     private Optional<Velocity> carrier = Optional.empty();
     private Optional<Tracers> tracers = Optional.empty();
+
+    /** Makes everything where it is asked for. */
+    public Easel() {
+        this(Runnable::run);
+    }
+
+    /**
+     * @param elsewhere where surfaces of the water, and of scanned rock, are made; until they are, the ones before are
+     *     shown
+     */
+    public Easel(Executor elsewhere) {
+        tank = new Lasting<>(elsewhere);
+        wet = new Lasting<>(elsewhere);
+    }
 
     /**
      * The picture of a tank.
@@ -74,44 +87,34 @@ public final class Easel {
         List<Item> items = new ArrayList<>();
         boolean mapped = side.water().map(water -> showing.shows(Layer.SHEAR)
                 || showing.shows(Layer.DEPOSIT) && !water.deposits().isEmpty()).orElse(false);
-        tank = kept(tank, List.of(scenario.tank(), scenario.rocks(), scenario.overflow(), mapped),
-                () -> tank(scenario, mapped));
+        items.addAll(tank(scenario, mapped));
         boolean cones = showing.shows(Layer.JETS);
         pumps = kept(pumps, List.of(scenario.pumps(), scenario.returnLine(), cones, scenario.tank()),
                 () -> PumpParts.of(scenario, cones));
         corals = kept(corals, List.of(scenario.corals()), () -> CoralParts.of(scenario));
-        items.addAll(tank.items());
         items.addAll(pumps.items());
         items.addAll(corals.items());
-        List<Legend> legends = new ArrayList<>();
-        side.water().ifPresentOrElse(water -> {
-            Drawing drawing = wet(session, side, water, topMPerS);
-            items.addAll(drawing.items());
-            legends.addAll(drawing.legends());
-        }, () -> legends.addAll(Composer.water(Scene.of(scenario), new Look(showing.layers(), List.of(), topMPerS,
-                topMPerS, showing.units())).legends()));
+        Optional<Drawing> made = side.water().flatMap(water -> wet(session, side, water, topMPerS));
+        made.ifPresent(drawing -> items.addAll(drawing.items()));
+        List<Legend> legends = new ArrayList<>(made.orElseGet(() -> Composer.water(Scene.of(scenario),
+                new Look(showing.layers(), List.of(), topMPerS, topMPerS, showing.units()))).legends());
         ColourScale scale = showing.units().speedScale(topMPerS);
         if (showing.shows(Layer.TRACERS)) {
-            drift(side, elapsedS).ifPresent(trails -> items.add(WaterParts.specks(trails, scale)));
+            drift(side, elapsedS).ifPresent(now -> items.add(specks(now, scale)));
             if (legends.stream().noneMatch(Legend.Bar.class::isInstance) && tracers.isPresent()) {
                 legends.add(0, new Legend.Bar("speed, " + scale.unit(), scale));
             }
         }
         boolean chosen = session.side() == side;
-        if (chosen) {
-            session.selected().ifPresent(thing -> items.addAll(handles(scenario, thing)));
-        }
-        // Before the line that runs through it.
-        Vec3 nearer = session.camera().towardsEye().times(DOT_BEFORE_M);
-        session.pointM().ifPresent(at -> items.add(dot(at.plus(nearer), Palette.INK, 9)));
+        items.addAll(handles.of(session, scenario, chosen ? session.selected() : Optional.empty()));
         // The panel tells of what is chosen; its label would only lie over its handle.
         Optional<String> told = chosen ? session.selected().map(thing -> thing.name(scenario)) : Optional.empty();
         List<Label> labels = showing.shows(Layer.NAMES) ? labels(side, showing.units()).stream()
                 .filter(label -> !told.equals(Optional.of(label.title()))).toList() : List.of();
         boolean awaited = showing.shows(Layer.STILL_WATER) && !side.knowsStillWater();
-        List<String> notes = Status.notes(side, awaited, session.frame().widthUnits());
-        return new Drawing(scenario.name(), notes, items, labels, legends,
-                Scene.of(scenario).glassM());
+        List<String> notes = Status.notes(side, showing.units(), awaited, session.frame().widthUnits());
+        return new Drawing(scenario.name(), notes, items, labels, legends, Scene.of(scenario).glassM(),
+                showing.units().rulers());
     }
 
     private interface Making {
@@ -122,34 +125,45 @@ public final class Easel {
         return known.from().equals(from) ? known : new Still(from, making.items());
     }
 
-    private static List<Item> tank(Scenario scenario, boolean mapped) {
+    /** Follows the pointer at once; only the many triangles of a scan come a little later. */
+    private List<Item> tank(Scenario scenario, boolean mapped) {
+        List<Object> from = List.of(scenario.tank(), scenario.rocks(), scenario.overflow(), mapped);
+        Optional<List<Item>> first = scenario.rocks().stream().anyMatch(rock -> rock.solid() instanceof Mesh)
+                ? tank.of(from, () -> made(scenario, mapped)) : Optional.empty();
+        return first.orElseGet(() -> tank.now(from, () -> made(scenario, mapped)));
+    }
+
+    private static List<Item> made(Scenario scenario, boolean mapped) {
         return TankParts.of(scenario).stream().filter(item -> !mapped
                 || !item.paint().colour().equals(Palette.ROCK)).toList();
     }
 
-    private Drawing wet(Session session, Side side, Water water, double topMPerS) {
+    private Optional<Drawing> wet(Session session, Side side, Water water, double topMPerS) {
         Set<Layer> layers = EnumSet.noneOf(Layer.class);
         layers.addAll(session.showing().layers());
         layers.removeAll(EnumSet.of(Layer.TRACERS, Layer.NAMES));
         if (!side.knowsStillWater()) {
             layers.remove(Layer.STILL_WATER);
         }
-        double fast = Math.max(water.quantileMPerS(0.9), 1e-3);
-        Look look = new Look(layers, session.showing().cuts(), topMPerS, wet.filter(same -> same.water() == water)
-                .map(same -> same.look().fastMPerS()).orElse(fast), session.showing().units());
+        Scenario scenario = side.scenario();
+        Optional<Vec3> point = session.pointM();
+        Look look = new Look(layers, session.showing().cuts(), topMPerS, session.showing().fastMPerS(water),
+                session.showing().units());
         // Maps lie on the sand and rock of the layout, and streamlines begin at its pumps.
-        List<Object> from = List.of(session.pointM(), side.scenario().tank(), side.scenario().rocks(),
-                look.shows(Layer.STREAMLINES) ? side.scenario().pumps() : List.of());
-        if (wet.isEmpty() || wet.get().water() != water || !wet.get().look().equals(look)
-                || !wet.get().from().equals(from)) {
-            Drawing drawing = Composer.water(new Scene(side.scenario(), Optional.of(water), List.of()), look);
+        return wet.of(List.of(water, look, point, scenario.tank(), scenario.rocks(),
+                look.shows(Layer.STREAMLINES) ? scenario.pumps() : List.of()), () -> {
+            Drawing drawing = Composer.water(new Scene(scenario, Optional.of(water), List.of()), look);
             List<Item> items = new ArrayList<>(drawing.items());
-            session.pointM().ifPresent(at -> items.addAll(StreamParts.through(at, water,
-                    look.units().speedScale(topMPerS))));
-            wet = Optional.of(new Wet(water, look, from, new Drawing("", List.of(), items, List.of(),
-                    drawing.legends(), drawing.boxM())));
-        }
-        return wet.get().drawing();
+            point.ifPresent(at -> items.addAll(StreamParts.through(at, water, look.units().speedScale(topMPerS))));
+            return new Drawing("", List.of(), items, List.of(), drawing.legends(), drawing.boxM());
+        });
+    }
+
+    /** The same object as long as the specks stand still. */
+    private Item specks(Polylines now, ColourScale scale) {
+        drift = drift.filter(same -> same.trails() == now && same.scale().equals(scale))
+                .or(() -> Optional.of(new Drift(now, scale, WaterParts.specks(now, scale))));
+        return drift.get().specks();
     }
 
     /** Lets the specks drift with the water of this moment. */
@@ -166,9 +180,12 @@ public final class Easel {
             tracers = tracers.or(() -> Optional.of(new Tracers(current, SPECKS, 1)));
             carrier = now;
         }
-        boolean still = side.flow().map(flow -> flow.paused()).orElse(false);
-        tracers.get().advance(still ? 0 : Math.min(LONGEST_STEP_S, elapsedS));
-        return Optional.of(tracers.get().trails(TRAIL_S, TRAIL_PIECES));
+        boolean still = side.flow().map(flow -> flow.paused() || flow.resting()).orElse(false);
+        if (!still || other || trails.isEmpty()) {
+            tracers.get().advance(still ? 0 : Math.min(LONGEST_STEP_S, elapsedS));
+            trails = Optional.of(tracers.get().trails(TRAIL_S, TRAIL_PIECES));
+        }
+        return trails;
     }
 
     private static List<Label> labels(Side side, Units units) {
@@ -186,24 +203,5 @@ public final class Easel {
                     Status.accent(readings.get(n)), label.pale()));
         }
         return told;
-    }
-
-    /** A ring about what is chosen, and the handle of its aim. */
-    private static List<Item> handles(Scenario scenario, Thing thing) {
-        Vec3 at = thing.atM(scenario);
-        List<Item> items = new ArrayList<>();
-        if (thing.aims()) {
-            Vec3 handle = Drag.handleM(scenario, thing);
-            items.add(Strokes.of(Polylines.of(List.of(List.of(at, handle))), Paint.flat(Palette.FAST, 0), 2.5));
-            items.add(dot(handle, Palette.FAST, 14));
-        }
-        items.add(dot(thing.kind() == Thing.Kind.ROCK ? scenario.rocks().get(thing.index()).solid().bounds().centre()
-                .plus(new Vec3(0, 0, scenario.rocks().get(thing.index()).solid().bounds().size().z() / 2)) : at,
-                Palette.FAST, 10));
-        return items;
-    }
-
-    private static Item dot(Vec3 atM, Colour colour, double units) {
-        return new Strokes(Polylines.of(List.of(List.of(atM))), Item.NONE, Paint.flat(colour, 0), units, true);
     }
 }

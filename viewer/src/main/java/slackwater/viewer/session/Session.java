@@ -1,14 +1,10 @@
 package slackwater.viewer.session;
 
-import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slackwater.geometry.Bounds;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Scenario;
-import slackwater.scenario.ScenarioFaults;
-import slackwater.scenario.ScenarioFile;
 import slackwater.viewer.camera.Camera;
 import slackwater.viewer.camera.Frame;
 import slackwater.viewer.camera.Margins;
@@ -28,10 +24,11 @@ public final class Session implements AutoCloseable {
     private static final double ORBIT_RAD = Math.toRadians(5);
     private static final double PAN_PX = 40;
     private static final double ZOOM = 1.12;
-    private static final Margins ROOM = new Margins(36, 36, 90, 90);
+    private static final Margins ROOM = new Margins(36, 36, 104, 90);
 
     private final List<Side> sides;
     private final Showing showing = new Showing();
+    private final Keeping keeping = new Keeping(this);
     private int active;
     private Frame frame = new Frame(800, 600, 1);
     private Camera camera;
@@ -53,26 +50,7 @@ public final class Session implements AutoCloseable {
             Side side = sides.get(n);
             side.number(1 + (int) sides.subList(0, n).stream().filter(side::sharesFile).count());
         }
-        offer(this.sides);
-    }
-
-    /** Offers the drafts of some tanks, one question after the other. */
-    private void offer(List<Side> some) {
-        List<Side> left = some.stream().filter(side -> side.draft().isPresent()).toList();
-        if (left.isEmpty()) {
-            return;
-        }
-        Side side = left.get(0);
-        List<Side> others = left.subList(1, left.size());
-        question = Optional.of(new Question("A changed layout of " + side.name() + " was never saved, since the window"
-                + " went away. Take it up again?", "Take it up", "Forget it",
-                () -> {
-                    side.draft().ifPresent(layout -> side.change("draft", layout));
-                    offer(others);
-                }, () -> {
-                    side.dropDraft();
-                    offer(others);
-                }));
+        keeping.offer(this.sides);
     }
 
     public List<Side> sides() {
@@ -215,7 +193,7 @@ public final class Session implements AutoCloseable {
         Vec3 inside = side().scenario().tank().insideM();
         switch (action) {
             case HELP -> help = !help;
-            case SAVE -> askToSave();
+            case SAVE -> keeping.askToSave();
             case SCREENSHOT -> screenshot = true;
             case UNDO -> side().undo();
             case REDO -> side().redo();
@@ -244,6 +222,8 @@ public final class Session implements AutoCloseable {
             case TRACERS -> showing.toggle(Layer.TRACERS);
             case STREAMLINES -> showing.toggle(Layer.STREAMLINES);
             case FAST_WATER -> showing.toggle(Layer.FAST_WATER);
+            case FAST_LESS -> fast(-1);
+            case FAST_MORE -> fast(1);
             case SHEAR -> showing.toggle(Layer.SHEAR);
             case DEPOSIT -> deposit();
             case JETS -> showing.toggle(Layer.JETS);
@@ -301,6 +281,16 @@ public final class Session implements AutoCloseable {
         }
     }
 
+    /** Shows fast water, from a speed a step lower or higher. */
+    private void fast(int way) {
+        if (!showing.shows(Layer.FAST_WATER)) {
+            showing.toggle(Layer.FAST_WATER);
+        }
+        double step = showing.units().speedMPerS(showing.units() == Units.METRIC ? 1 : 0.5);
+        double now = side().water().map(showing::fastMPerS).orElse(showing.askedFastMPerS());
+        showing.fastFrom(Math.max(step, (Math.rint(now / step) + way) * step));
+    }
+
     private void deposit() {
         if (sides.stream().flatMap(one -> one.water().stream()).anyMatch(water -> !water.deposits().isEmpty())) {
             showing.toggle(Layer.DEPOSIT);
@@ -314,56 +304,18 @@ public final class Session implements AutoCloseable {
         sides.forEach(side -> side.flow().ifPresent(flow -> flow.pause(!still)));
     }
 
-    private void askToSave() {
-        try {
-            if (side().editable() && !side().changed()) {
-                message = side().changedElsewhere() ? "Nothing to save: you changed nothing. " + side().fileName()
-                        + " was changed by another program; open it again to see that."
-                        : "Nothing to save: the layout is as in " + side().fileName() + ".";
-                return;
-            }
-            ScenarioFile target = side().toSave();
-            String name = target.file().getFileName().toString();
-            String words = !name.equals(side().fileName()) ? side().fileName() + " was changed by another"
-                    + " program since it was opened. Save your layout beside it as " + name + "?"
-                    : "Write the changed layout into " + name + "? Your comments and their order stay.";
-            question = Optional.of(new Question(words, "Save", "Not now", () -> save(target), () -> { }));
-        } catch (Side.Unsaved refused) {
-            message = refused.getMessage();
-        } catch (ScenarioFaults refused) {
-            message = "Not saved: " + refused.faults().get(0) + ".";
-        }
-    }
-
-    private void save(ScenarioFile target) {
-        try {
-            if (side().save(target)) {
-                message = "Saved to " + target.file().getFileName() + ".";
-            } else {
-                askToSave();
-            }
-        } catch (Side.Unsaved | ScenarioFaults refused) {
-            askToSave(); // it says why
-        } catch (IOException unwritten) {
-            message = "Not saved: " + target.file().getFileName() + " cannot be written (" + unwritten.getMessage()
-                    + "). The file is as it was.";
-        }
-    }
-
     /** The window is to be closed; asks first where something would be lost. */
     public void askToClose() {
-        List<String> unsaved = new ArrayList<>();
-        sides.stream().filter(Side::changed).forEach(side -> unsaved.add(side.name()));
-        if (unsaved.isEmpty()) {
-            closed = true;
-        } else {
-            question = Optional.of(new Question("Close without saving the changed layout of "
-                    + String.join(" and ", unsaved) + "?", "Close without saving", "Stay", this::leave, () -> { }));
-        }
+        keeping.askToClose();
     }
 
-    private void leave() {
-        sides.forEach(Side::dropDraft);
+    /** Puts a question; what was asked before is forgotten. */
+    void ask(Question asked) {
+        question = Optional.of(asked);
+    }
+
+    /** Goes, whatever is lost. */
+    void leave() {
         closed = true;
     }
 

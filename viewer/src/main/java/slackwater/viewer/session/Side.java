@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.function.DoubleSupplier;
 import slackwater.analysis.Assessment;
 import slackwater.analysis.CoralReading;
@@ -39,16 +40,16 @@ public final class Side implements AutoCloseable {
     private final Optional<Finished> finished;
     private History<Scenario> history;
     private Optional<Scenario> preview = Optional.empty();
-    private Optional<String> fault = Optional.empty();
+    private final Examination examination;
     private Scenario saved;
     private String lastKind = "";
     private long lastNs;
     private Optional<Water> water = Optional.empty();
-    private int copy = 1;
     private final Map<String, Double> outputs = new HashMap<>();
 
     private Side(String name, Scenario scenario, Optional<ScenarioFile> file, Optional<LiveFlow> flow,
-                 Optional<Finished> finished) {
+                 Optional<Finished> finished, Executor beside) {
+        this.examination = new Examination(flow, beside);
         this.name = name;
         this.file = file;
         this.flow = flow;
@@ -63,13 +64,18 @@ public final class Side implements AutoCloseable {
      * @param cellSizeM gives the edge of a cell, metres; asked on the water's own thread
      */
     public static Side live(ScenarioFile file, DoubleSupplier cellSizeM, int threads) {
+        return live(file, cellSizeM, threads, Runnable::run);
+    }
+
+    /** @param beside where changed layouts are looked into, one after the other: with a scan that takes a while */
+    public static Side live(ScenarioFile file, DoubleSupplier cellSizeM, int threads, Executor beside) {
         return new Side(String.valueOf(file.file().getFileName()), file.scenario(), Optional.of(file),
-                Optional.of(new LiveFlow(file.scenario(), cellSizeM, threads)), Optional.empty());
+                Optional.of(new LiveFlow(file.scenario(), cellSizeM, threads)), Optional.empty(), beside);
     }
 
     /** A finished result. */
     public static Side finished(String name, Scenario scenario, Finished found) {
-        return new Side(name, scenario, Optional.empty(), Optional.empty(), Optional.of(found));
+        return new Side(name, scenario, Optional.empty(), Optional.empty(), Optional.of(found), Runnable::run);
     }
 
     /** The file's name, or the result's. */
@@ -93,7 +99,7 @@ public final class Side implements AutoCloseable {
 
     /** Says which of the layouts of one file this is, 1 and up: each has its own draft. */
     void number(int among) {
-        copy = among;
+        examination.number(among);
     }
 
     /** Whether another program changed the file since it was opened. */
@@ -169,35 +175,23 @@ public final class Side implements AutoCloseable {
 
     /** A layout of this file that an earlier window left unsaved; empty where there is none. */
     Optional<Scenario> draft() {
-        return file.flatMap(known -> Draft.beside(known.file(), copy).read())
+        return file.flatMap(examination::draft)
                 .filter(left -> left.tank().equals(saved.tank()) && !left.equals(saved));
     }
 
     /** Forgets what was not saved. */
     void dropDraft() {
-        file.ifPresent(known -> Draft.beside(known.file(), copy).remove());
+        examination.settle();
+        file.ifPresent(examination::dropDraft);
     }
 
-    /** Hands the layout over to the water and to the draft, unless it could not stand so: none could be read again. */
     private void compute() {
-        fault = file.flatMap(known -> Soundness.fault(history.now(), folder(known)));
-        if (!changed()) {
-            dropDraft();
-        } else if (fault.isEmpty()) {
-            file.ifPresent(known -> Draft.beside(known.file(), copy).keep(history.now()));
-        }
-        if (fault.isEmpty()) {
-            flow.ifPresent(water -> water.change(history.now()));
-        }
-    }
-
-    private static Path folder(ScenarioFile file) {
-        return place(file).getParent();
+        examination.of(history.now(), changed(), file);
     }
 
     /** Why the present layout is not computed or cannot be trusted, in a sentence. */
     public Optional<String> trouble() {
-        return fault.map(says -> "The water goes on as before, since this cannot stand so: " + says + ".")
+        return examination.fault().map(says -> "The water goes on as before, since this cannot stand so: " + says + ".")
                 .or(() -> flow.flatMap(LiveFlow::failure).map(says -> says
                         + " Your layout is kept and can be saved."))
                 .or(() -> flow.flatMap(LiveFlow::trouble));
@@ -211,7 +205,8 @@ public final class Side implements AutoCloseable {
     ScenarioFile toSave() throws ScenarioFaults, Unsaved {
         ScenarioFile known = file.orElseThrow(() -> new Unsaved("A finished result stays as it is; open its scenario"
                 + " to change the layout."));
-        Optional<String> amiss = fault.or(() -> Soundness.unfit(history.now(), CHECKED_CELL_M));
+        examination.settle();
+        Optional<String> amiss = examination.fault().or(() -> Soundness.unfit(history.now(), CHECKED_CELL_M));
         if (amiss.isPresent()) {
             throw new Unsaved("Not saved, since this cannot stand so: " + amiss.get() + ".");
         }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import slackwater.analysis.CoralReading;
-import slackwater.analysis.Figures;
 import slackwater.analysis.Verdict;
 import slackwater.field.Settling;
 import slackwater.viewer.colour.Colour;
@@ -27,12 +26,12 @@ public final class Status {
      * @param awaited whether still water is wanted that cannot be told yet
      * @param widthUnits how wide the picture is
      */
-    public static List<String> notes(Side side, boolean awaited, double widthUnits) {
-        return said(side, awaited).stream().flatMap(note -> wrapped(note, widthUnits).stream()).toList();
+    public static List<String> notes(Side side, Units units, boolean awaited, double widthUnits) {
+        return said(side, units, awaited).stream().flatMap(note -> wrapped(note, widthUnits).stream()).toList();
     }
 
     /** Lines of so many letters as surely have room; letters are a little narrower on average. */
-    private static List<String> wrapped(String text, double widthUnits) {
+    static List<String> wrapped(String text, double widthUnits) {
         int most = (int) Math.max(20, (widthUnits - 40) / LETTER_UNITS);
         List<String> lines = new ArrayList<>();
         String left = text;
@@ -46,10 +45,10 @@ public final class Status {
         return lines;
     }
 
-    private static List<String> said(Side side, boolean awaited) {
+    private static List<String> said(Side side, Units units, boolean awaited) {
         List<String> notes = new ArrayList<>();
         if (side.flow().isEmpty()) {
-            notes.add(side.mean().map(mean -> "A finished result on cells of " + Figures.cell(mean.grid().cellSizeM())
+            notes.add(side.mean().map(mean -> "A finished result on cells of " + units.length(mean.grid().cellSizeM())
                     + ".").orElse("A layout that has not been computed."));
             return notes;
         }
@@ -58,7 +57,7 @@ public final class Status {
             notes.add("Choosing cells that this machine keeps up with.");
             return notes;
         }
-        notes.add("Water under way on cells of " + Figures.cell(flow.cellSizeM().getAsDouble()) + side.snapshot()
+        notes.add("Water under way on cells of " + units.length(flow.cellSizeM().getAsDouble()) + side.snapshot()
                 .map(now -> String.format(Locale.ROOT, ", %.0f s so far; 'slackwater run' gives the verdict.",
                         now.waterS())).orElse("."));
         notes.add(settling(side) + (awaited ? " Still water shows once the flow has found its way." : ""));
@@ -119,6 +118,9 @@ public final class Status {
     public static String pace(Side side) {
         if (side.flow().map(LiveFlow::paused).orElse(false)) {
             return "The water is paused (Space).";
+        }
+        if (side.snapshot().isPresent() && side.flow().map(LiveFlow::resting).orElse(false)) {
+            return "The water stands still as it was last.";
         }
         return side.snapshot().map(now -> now.pace() <= 0 ? "" : String.format(Locale.ROOT,
                 "1 s here is %.1f s in the tank.", now.pace())).orElse("");

@@ -2,6 +2,7 @@ package slackwater.viewer.shape;
 
 import java.util.List;
 import slackwater.geometry.Bounds;
+import slackwater.geometry.Vec3;
 
 /**
  * A surface of triangles.
@@ -11,6 +12,7 @@ import slackwater.geometry.Bounds;
  * @param corners three vertex numbers a triangle, anticlockwise seen from outside
  */
 public record Surface(float[] points, float[] normals, int[] corners) {
+    private static final double SAME_M = 1e-5;
     public static final Surface EMPTY = new Surface(new float[0], new float[0], new int[0]);
 
     public Surface {
@@ -70,6 +72,17 @@ public record Surface(float[] points, float[] normals, int[] corners) {
             lowered[n] = (float) Math.min(lowered[n], heightM);
         }
         return new Surface(lowered, normals, corners);
+    }
+
+    /** The same surface with what ends at one corner of a box drawn out, or pressed back, to another one, metres. */
+    public Surface stretched(Vec3 fromM, Vec3 toM) {
+        double[] from = {fromM.x(), fromM.y(), fromM.z()};
+        double[] to = {toM.x(), toM.y(), toM.z()};
+        float[] drawn = points.clone();
+        for (int n = 0; n < drawn.length; n++) {
+            drawn[n] = drawn[n] > from[n % 3] - SAME_M ? (float) to[n % 3] : drawn[n];
+        }
+        return new Surface(drawn, normals, corners);
     }
 
     /** The same surface with whatever lies outside a box pressed onto its walls. */

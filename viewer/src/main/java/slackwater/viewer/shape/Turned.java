@@ -7,6 +7,8 @@ import slackwater.geometry.Vec3;
 /** Bodies of revolution: cylinders, cones and jets. */
 public final class Turned {
     private static final int LEAST_ROUND = 24;
+    /** Thinner than this, half as many do. */
+    private static final double THIN_M = 0.01;
 
     private Turned() {
     }
@@ -31,7 +33,8 @@ public final class Turned {
     /** An outline turned about an axis; the outline runs so that the body lies on its left. */
     public static Surface turn(Vec3 base, Vec3 direction, List<Ring> outline, double edgeM) {
         double greatest = outline.stream().mapToDouble(Ring::radiusM).max().orElse(0);
-        int columns = Math.max(LEAST_ROUND, (int) Math.ceil(2 * Math.PI * greatest / edgeM));
+        int least = greatest < THIN_M ? LEAST_ROUND / 2 : LEAST_ROUND;
+        int columns = Math.max(least, (int) Math.ceil(2 * Math.PI * greatest / edgeM));
         Vec3 across = across(direction);
         Vec3 third = direction.cross(across);
         Net net = new Net(columns, outline.size() - 1);

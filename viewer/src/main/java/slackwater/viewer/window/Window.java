@@ -27,6 +27,9 @@ import static org.lwjgl.glfw.GLFW.glfwDefaultWindowHints;
 import static org.lwjgl.glfw.GLFW.glfwDestroyWindow;
 import static org.lwjgl.glfw.GLFW.glfwGetFramebufferSize;
 import static org.lwjgl.glfw.GLFW.glfwGetKeyName;
+import static org.lwjgl.glfw.GLFW.glfwGetMonitorContentScale;
+import static org.lwjgl.glfw.GLFW.glfwGetMonitorWorkarea;
+import static org.lwjgl.glfw.GLFW.glfwGetPrimaryMonitor;
 import static org.lwjgl.glfw.GLFW.glfwGetWindowContentScale;
 import static org.lwjgl.glfw.GLFW.glfwGetWindowSize;
 import static org.lwjgl.glfw.GLFW.glfwInit;
@@ -71,6 +74,9 @@ public final class Window implements AutoCloseable {
     private static final String LIBRARIES = "install the system's windowing libraries (on Debian and Ubuntu: apt-get"
             + " install libx11-6 libxext6 libxrandr2 libxcursor1 libxi6 libxinerama1 libegl1 libgl1-mesa-dri)";
 
+    /** What a window's title takes above it, screen coordinates. */
+    private static final double TITLE_BAR = 32;
+
     private final long handle;
     private final double scale;
     private final List<Input> events = new ArrayList<>();
@@ -93,7 +99,7 @@ public final class Window implements AutoCloseable {
     /**
      * Opens a window.
      *
-     * @param size width and height in units of type
+     * @param size width and height in units of type; less where the screen has not the room
      * @param scale pixels a unit of type; 0 takes the screen's own
      * @throws NoWindow where there is no screen, no driver or no library for it
      */
@@ -129,8 +135,9 @@ public final class Window implements AutoCloseable {
 
     private static Window opened(String title, int[] size, double scale, StringBuilder said) throws NoWindow {
         double magnified = scale > 0 ? scale : 1;
-        int width = (int) Math.round(size[0] * magnified);
-        int height = (int) Math.round(size[1] * magnified);
+        int[] room = room(scale > 0 ? 1 : screenScale());
+        int width = Math.min(room[0], (int) Math.round(size[0] * magnified));
+        int height = Math.min(room[1], (int) Math.round(size[1] * magnified));
         long handle = MemoryUtil.NULL;
         int[] ways = Platform.get() == Platform.LINUX ? new int[] {GLFW_EGL_CONTEXT_API, GLFW_NATIVE_CONTEXT_API}
                 : new int[] {GLFW_NATIVE_CONTEXT_API};
@@ -154,6 +161,35 @@ public final class Window implements AutoCloseable {
         glfwSwapInterval(1);
         glfwShowWindow(handle);
         return new Window(handle, scale);
+    }
+
+    /** Pixels a screen coordinate by which the system will enlarge a window on the first screen. */
+    private static double screenScale() {
+        float[] across = new float[1];
+        float[] down = new float[1];
+        long screen = glfwGetPrimaryMonitor();
+        if (screen == MemoryUtil.NULL || Platform.get() == Platform.MACOSX) {
+            return 1;
+        }
+        glfwGetMonitorContentScale(screen, across, down);
+        return across[0] > 0 ? across[0] : 1;
+    }
+
+    /**
+     * The largest window that the first screen has room for, beside its bars and with a title above it.
+     *
+     * @param enlarged by how much the system will enlarge what is asked for
+     */
+    private static int[] room(double enlarged) {
+        int[] width = new int[1];
+        int[] height = new int[1];
+        long screen = glfwGetPrimaryMonitor();
+        if (screen != MemoryUtil.NULL) {
+            glfwGetMonitorWorkarea(screen, new int[1], new int[1], width, height);
+        }
+        boolean known = width[0] > 0 && height[0] > 0;
+        return known ? new int[] {(int) (width[0] / enlarged), (int) ((height[0] - TITLE_BAR * enlarged) / enlarged)}
+                : new int[] {Integer.MAX_VALUE, Integer.MAX_VALUE};
     }
 
     private void listen() {

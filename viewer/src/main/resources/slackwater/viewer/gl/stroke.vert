@@ -7,12 +7,11 @@ uniform vec2 frame;
 uniform float halfWidth;
 uniform float rim;
 uniform float forward;
-out vec2 here;
-flat out vec2 from;
-flat out vec2 to;
-flat out vec2 shades;
+// Along the piece and beside it, pixels from its start, and its length.
+out vec3 here;
 flat out vec4 own;
-flat out vec2 depths;
+// Shades and depths at both ends.
+flat out vec4 ends;
 
 const float NEAREST = 1e-4;
 
@@ -25,19 +24,18 @@ void main() {
     }
     if (a.w < NEAREST) { a = mix(a, b, (NEAREST - a.w) / (b.w - a.w)); }
     if (b.w < NEAREST) { b = mix(b, a, (NEAREST - b.w) / (a.w - b.w)); }
-    from = (a.xy / a.w * 0.5 + 0.5) * frame;
-    to = (b.xy / b.w * 0.5 + 0.5) * frame;
+    vec2 from = (a.xy / a.w * 0.5 + 0.5) * frame;
+    vec2 to = (b.xy / b.w * 0.5 + 0.5) * frame;
     vec2 along = to - from;
     float length = length(along);
     along = length > 1e-3 ? along / length : vec2(1.0, 0.0);
     vec2 across = vec2(-along.y, along.x);
-    float reach = halfWidth + rim + 1.0;
-    bool atEnd = gl_VertexID >= 2;
+    float reach = halfWidth + rim + 0.75;
+    bool atEnd = (gl_VertexID & 2) != 0;
     float side = (gl_VertexID & 1) == 0 ? -1.0 : 1.0;
     vec2 corner = (atEnd ? to + along * reach : from - along * reach) + across * side * reach;
-    depths = vec2(a.z / a.w, b.z / b.w) - forward;
-    gl_Position = vec4(corner / frame * 2.0 - 1.0, atEnd ? depths.y : depths.x, 1.0);
-    here = corner;
-    shades = vec2(start.w, end.w);
+    ends = vec4(start.w, end.w, vec2(a.z / a.w, b.z / b.w) - forward);
+    gl_Position = vec4(corner / frame * 2.0 - 1.0, atEnd ? ends.w : ends.z, 1.0);
+    here = vec3(atEnd ? length + reach : -reach, side * reach, length);
     own = colour;
 }

@@ -41,6 +41,21 @@ class DrivenSessionTest {
         }
     }
 
+    @Test
+    void aPersonDragsInTheDifferenceOfTwoTanks() throws Exception {
+        Path file = folder.resolve("nano-30.toml");
+        Files.copy(Path.of("..", "scenarios", "nano-30.toml"), file);
+        Process server = server();
+        try {
+            Result result = java(Optional.of(display(server)), "slackwater.viewer.app.DrivenComparison",
+                    file.getFileName().toString(), "1400", "1050");
+            assertTrue(result.output().contains("the comparison went well"), result.output());
+            assertEquals(0, result.code(), result.output());
+        } finally {
+            server.destroy();
+        }
+    }
+
     /** Without a screen: one sentence that names what to install, exit code 2, no stack trace. */
     @Test
     void withoutAScreenItSaysWhatToInstall() throws Exception {

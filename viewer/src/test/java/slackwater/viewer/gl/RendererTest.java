@@ -91,7 +91,7 @@ class RendererTest {
             Arrays.fill(speeds, speed);
             Water water = new Water(new FlowStatistics(grid, fluid, speeds, none, none, speeds, speeds, none, none,
                     none), none, true);
-            Image image = front(List.of(WaterParts.slice(water, new Cut(Axis.Y, 0.3), scale, 0.6)));
+            Image image = front(List.of(WaterParts.slice(water, new Cut(Axis.Y, 0.3), scale, new Vec3(1, 0.6, 0.6))));
             assertColour(scale.colour(speed), image.at(200, 120));
         }
     }
@@ -169,6 +169,27 @@ class RendererTest {
                 drawing.boxM());
         double share = Graphics.share(first, Graphics.draw(offscreen, other, View.CORNER, FRAME), 40);
         assertTrue(share < 0.01, "order mattered for " + share + " of the pixels");
+    }
+
+    /** Quick edges change the edges alone; and what stands still has smooth ones by the second picture. */
+    @Test
+    void quickEdgesLastAsLongAsThePictureMoves() {
+        Scene scene = MadeUpScene.scene(0.04, true);
+        Drawing drawing = Composer.draw(scene, Look.of(scene, EnumSet.of(Layer.SPEED, Layer.STREAMLINES),
+                List.of(Cuts.front(scene.scenario()))));
+        Image smooth = Graphics.draw(offscreen, drawing, View.CORNER, FRAME);
+        Camera camera = View.CORNER.on(drawing.boxM(), FRAME, Renderer.margins(drawing));
+        try (Renderer renderer = new Renderer(); Canvas page = new Canvas(FRAME, 0)) {
+            Target target = new Target(page.framebuffer(), 0, 0);
+            renderer.draw(drawing, camera, FRAME, target, Renderer.Edges.QUICK);
+            double share = Graphics.share(smooth, Offscreen.read(FRAME), 40);
+            assertTrue(share > 0.0005 && share < 0.06, "quick edges differ in " + share + " of the pixels");
+            renderer.draw(drawing, camera, FRAME, target, Renderer.Edges.QUICK);
+            assertArrayEquals(smooth.rgb(), Offscreen.read(FRAME).rgb());
+            renderer.draw(drawing, camera.orbited(0.1, 0), FRAME, target, Renderer.Edges.QUICK);
+            renderer.draw(drawing, camera, FRAME, target, Renderer.Edges.SMOOTH);
+            assertArrayEquals(smooth.rgb(), Offscreen.read(FRAME).rgb());
+        }
     }
 
     @Test

@@ -10,6 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
+import slackwater.field.FlowStatistics;
+import slackwater.field.Grid;
+import slackwater.viewer.colour.ColourScale;
+import slackwater.viewer.shape.Axis;
+import slackwater.viewer.shape.SliceSheet.Cut;
 import org.junit.jupiter.api.Test;
 import slackwater.analysis.Verdict;
 import slackwater.geometry.Vec3;
@@ -142,5 +147,27 @@ class ComposerTest {
         Scene scene = MadeUpScene.scene(CELL_M, true);
         Water water = scene.water().orElseThrow();
         assertEquals(41L * water.flow().grid().cells(), water.bytes());
+    }
+
+    /** Cells seldom end just at the glass or at the water line; a slice does. */
+    @Test
+    void aSliceEndsAtTheGlass() {
+        Grid grid = new Grid(24, 24, 20, 0.0125);
+        boolean[] fluid = new boolean[grid.cells()];
+        Arrays.fill(fluid, true);
+        float[] none = new float[grid.cells()];
+        FlowStatistics flow = new FlowStatistics(grid, fluid, none, none, none, none, none, none, none, none);
+        Item.Body slice = (Item.Body) WaterParts.slice(flow, none, new Cut(Axis.Y, 0.15), ColourScale.ofSpeed(0.3),
+                new Vec3(0.3048, 0.3048, 0.26));
+        float[] points = slice.surface().points();
+        double right = 0;
+        double top = 0;
+        for (int n = 0; n < points.length; n += 3) {
+            assertEquals(0.15, points[n + 1], 1e-6);
+            right = Math.max(right, points[n]);
+            top = Math.max(top, points[n + 2]);
+        }
+        assertEquals(0.3048, right, 1e-6);
+        assertEquals(0.26, top, 1e-6);
     }
 }

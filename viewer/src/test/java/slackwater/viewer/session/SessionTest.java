@@ -130,7 +130,7 @@ class SessionTest {
         Showing showing = session.showing();
         return String.join("\n", session.side().scenario().toString(), session.camera().toString(),
                 session.selected().toString(), session.pointM().toString(), showing.layers().toString(),
-                showing.cuts().toString(), showing.units().toString(), session.message(),
+                showing.cuts().toString(), "" + showing.askedFastMPerS(), showing.units().toString(), session.message(),
                 session.question().map(Question::words).orElse(""), "" + session.help() + session.closed()
                 + session.active() + showing.difference() + session.side().flow().orElseThrow().paused()
                 + session.takesScreenshot());
