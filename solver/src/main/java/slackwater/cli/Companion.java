@@ -17,6 +17,8 @@ import slackwater.simulation.RunOutcome;
  * @param remark one sentence where there is something to say; may be empty
  */
 record Companion(Optional<FlowStatistics> flow, Optional<Velocity> ending, String remark) {
+    /** Where nobody asks how much the cells matter. */
+    static final Companion NONE = new Companion(Optional.empty(), Optional.empty(), "");
     static final Companion LEFT_OUT = new Companion(Optional.empty(), Optional.empty(),
             "The companion on larger cells was left out as asked for (--one-grid).");
 

@@ -34,7 +34,7 @@ record TrialCost(double steps, double stepS, int cells) {
         }
         Discretisation discretisation = discretisation(scenario, fidelity);
         TimePlan plan = discretisation.plan();
-        long[] range = Simulator.stepRange(plan, true);
+        long[] range = Simulator.stepRange(plan, !fidelity.companion());
         double batchSteps = (double) plan.stepsPerSample() * plan.samplesPerBatch();
         double steps = Double.isInfinite(fidelity.turns()) ? (range[0] + range[1]) / 2.0
                 : Math.min(range[1], batchSteps * (fidelity.turns() + 0.5));

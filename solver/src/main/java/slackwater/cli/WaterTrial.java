@@ -60,7 +60,8 @@ final class WaterTrial implements Function<Scenario, Outcome> {
             return new Outcome.Read(still(scenario));
         }
         try {
-            Setup setup = setup(scenario);
+            Companion companion = companion(scenario);
+            Setup setup = setup(scenario).begunWith(companion.ending());
             AtomicReference<FlowRecorder> recorder = new AtomicReference<>();
             RunOutcome outcome = Retry.simulate(setup, tried -> simulate(tried, recorder));
             if (outcome instanceof RunOutcome.Diverged diverged) {
@@ -68,7 +69,8 @@ final class WaterTrial implements Function<Scenario, Outcome> {
                 return new Outcome.Failed(String.format(Locale.ROOT, "the computation ran away at x %.0f, y %.0f, z"
                         + " %.0f cm", at.x() * 100, at.y() * 100, at.z() * 100));
             }
-            return new Outcome.Read(read(scenario, (RunOutcome.Averaged) outcome,
+            Evidence evidence = new Evidence(companion.flow(), companion.remark(), fidelity.pumpFraction());
+            return new Outcome.Read(read(scenario, (RunOutcome.Averaged) outcome, evidence,
                     Optional.ofNullable(recorder.get()).flatMap(FlowRecorder::record)));
         } catch (UnfitGrid unfit) {
             return new Outcome.Failed(unfit.getMessage());
@@ -106,12 +108,12 @@ final class WaterTrial implements Function<Scenario, Outcome> {
                 new Onlookers(Progress.SILENT, observer));
     }
 
-    private Finding read(Scenario scenario, RunOutcome.Averaged run, Optional<FlowRecord> record) {
+    private Finding read(Scenario scenario, RunOutcome.Averaged run, Evidence evidence,
+                         Optional<FlowRecord> record) {
         double factor = fidelity.factor();
         FlowStatistics flow = factor == 1 ? run.statistics() : run.statistics().scaled(factor);
         List<ProbeSeries> series = factor == 1 ? run.series()
                 : run.series().stream().map(one -> one.scaled(factor)).toList();
-        Evidence evidence = evidence(scenario);
         Optional<Litter> litter = record.map(water -> Trials.onCorals(scenario, water,
                 Assessor.speedDoubts(scenario, flow, series, evidence), new Tracker.Chance(fidelity.seed(), threads)));
         Assessment assessment = Assessor.assess(scenario, flow, series, run.quality(), evidence.with(litter));
@@ -119,13 +121,10 @@ final class WaterTrial implements Function<Scenario, Outcome> {
                 run.quality().settled());
     }
 
-    private Evidence evidence(Scenario scenario) {
-        if (!fidelity.companion()) {
-            return new Evidence(Optional.empty(), "", fidelity.pumpFraction());
-        }
-        Companion companion = Companion.of(scenario, fidelity.cellSizeM() * DoubtOptions.USUAL_RATIO, fidelity.seed(),
-                coarse -> Retry.simulate(coarse, tried -> simulate(tried, FlowObserver.NONE)));
-        return new Evidence(companion.flow(), companion.remark(), fidelity.pumpFraction());
+    private Companion companion(Scenario scenario) {
+        return fidelity.companion() ? Companion.of(scenario, fidelity.cellSizeM() * DoubtOptions.USUAL_RATIO,
+                fidelity.seed(), coarse -> Retry.simulate(coarse, tried -> simulate(tried, FlowObserver.NONE)))
+                : Companion.NONE;
     }
 
     /** A tank in which nothing moves the water. */

@@ -7,15 +7,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import slackwater.RandomTank;
 import slackwater.backend.cpu.CpuBackend;
 import slackwater.discretisation.Discretisation;
-import slackwater.discretisation.Discretiser;
 import slackwater.discretisation.TimePlan;
-import slackwater.discretisation.Voxels;
 import slackwater.field.FlowStatistics;
 import slackwater.field.UnfitGrid;
 import slackwater.geometry.Vec3;
@@ -35,6 +34,8 @@ import slackwater.simulation.Simulator;
 class StabilitySweepTest {
     /** What docs/numerics.md states and the simulator ends a run at. */
     private static final double GREATEST_MACH = 0.6;
+    /** So few of these odd tanks may need a second attempt, with half the step. */
+    private static final double MOST_AGAIN = 0.01;
     /** Share of the water that may come or go in a run, by rounding alone. */
     private static final double GREATEST_DRIFT = 1e-7;
     private static final int STEPS_PER_SAMPLE = 20;
@@ -44,7 +45,7 @@ class StabilitySweepTest {
     private static final int BATCHES = 3;
 
     /** How a tank ended; the outcome is missing where the program says in words that it does not fit its cells. */
-    private record Trial(long seed, RandomTank tank, double cellSizeM, Optional<RunOutcome> outcome) {
+    private record Trial(long seed, RandomTank tank, double cellSizeM, int attempts, Optional<RunOutcome> outcome) {
         double mach() {
             return outcome.map(o -> ((Averaged) o).quality().greatestMach()).orElse(0.0);
         }
@@ -69,10 +70,12 @@ class StabilitySweepTest {
                 .map(Trial::seed).toList();
         ran.forEach(StabilitySweepTest::judge);
         assertEquals(List.of(), diverged, "seeds of tanks that ran away");
-        System.out.println(String.format(Locale.ROOT, "%d tanks ran, %d did not fit their cells, %d parts were refused;"
-                + " greatest Mach number %.3f", ran.size(), count - ran.size(),
+        long again = ran.stream().filter(trial -> trial.attempts() > 1).count();
+        System.out.println(String.format(Locale.ROOT, "%d tanks ran, %d not at the first attempt, %d did not fit their"
+                + " cells, %d parts were refused; greatest Mach number %.3f", ran.size(), again, count - ran.size(),
                 trials.stream().mapToInt(trial -> trial.tank().refused()).sum(),
                 ran.stream().mapToDouble(Trial::mach).max().orElseThrow()));
+        assertTrue(again <= MOST_AGAIN * count, again + " tanks ran at the second attempt or later only");
         assertTrue(ran.size() > 0.9 * count, ran.size() + " of " + count + " tanks ran");
     }
 
@@ -82,21 +85,26 @@ class StabilitySweepTest {
         double cells = 3e3 * Math.pow(seed % 50 == 0 ? 40 : 8, random.nextDouble());
         double cellSizeM = tank.cellSizeM(cells);
         try {
-            return new Trial(seed, tank, cellSizeM, run(tank.scenario(), cellSizeM, seed, steps));
+            AtomicInteger attempts = new AtomicInteger();
+            Optional<RunOutcome> outcome = run(tank.scenario(), cellSizeM, seed, steps, attempts);
+            return new Trial(seed, tank, cellSizeM, attempts.get(), outcome);
         } catch (RuntimeException broken) {
             throw new AssertionError(name(seed, tank, cellSizeM), broken);
         }
     }
 
-    /** The simulator as it is, but for batches that are cut short. */
-    private static Optional<RunOutcome> run(Scenario scenario, double cellSizeM, long seed, int steps) {
+    /** A run as it is, but for batches that are cut short. */
+    private static Optional<RunOutcome> run(Scenario scenario, double cellSizeM, long seed, int steps,
+                                            AtomicInteger attempts) {
         try {
-            Voxels voxels = Voxels.of(scenario.tank(), scenario.rocks(), cellSizeM);
-            Discretisation made = Discretiser.discretise(scenario, voxels, seed);
-            TimePlan brief = new TimePlan(made.plan().timeStepS(), STEPS_PER_SAMPLE,
-                    steps / STEPS_PER_SAMPLE / BATCHES, true);
-            return Optional.of(Simulator.simulate(new Discretisation(voxels, made.units(), brief, made.problem()),
-                    List.of(), new RunLimits(0), new CpuBackend(1), Progress.SILENT));
+            return Optional.of(Retry.simulate(Setup.of(scenario, cellSizeM, seed), setup -> {
+                attempts.incrementAndGet();
+                Discretisation made = setup.discretisation();
+                TimePlan brief = new TimePlan(made.plan().timeStepS(), STEPS_PER_SAMPLE,
+                        steps / STEPS_PER_SAMPLE / BATCHES, true);
+                return Simulator.simulate(new Discretisation(made.voxels(), made.units(), brief, made.problem()),
+                        List.of(), new RunLimits(0), new CpuBackend(1), Progress.SILENT);
+            }));
         } catch (UnfitGrid told) {
             assertTrue(told.getMessage().length() > 40, told.getMessage());
             return Optional.empty();

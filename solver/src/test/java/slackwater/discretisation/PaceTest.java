@@ -23,6 +23,8 @@ import slackwater.scenario.Wall;
 
 /** The step against what is left of the sources on the grid. Source: momentum theory and continuity, by hand. */
 class PaceTest {
+    /** docs/numerics.md, "Step". */
+    private static final double CELLS_A_STEP = 0.15;
     private static final double CELL_M = 0.01;
     private static final Tank TANK = new Tank(new Vec3(0.4, 0.2, 0.2), 0.2, 0, 0.001);
 
@@ -36,9 +38,9 @@ class PaceTest {
         return Discretiser.discretise(scenario, Voxels.of(TANK, rocks, CELL_M), 1);
     }
 
-    /** The speed that a tenth of a cell a step stands for. */
+    /** The speed that the fastest source has, by the length of the step. */
     private static double speedMPerS(List<Pump> pumps) {
-        return 0.1 * CELL_M / made(List.of(), pumps, Optional.empty(), 0).plan().timeStepS();
+        return CELLS_A_STEP * CELL_M / made(List.of(), pumps, Optional.empty(), 0).plan().timeStepS();
     }
 
     /** A nozzle sends out Q/A whatever its place: 1 L/s through 40 mm. */
@@ -74,7 +76,7 @@ class PaceTest {
     void aShortWeirDraws() {
         double step = made(List.of(), List.of(), Optional.of(line()), 0.01).plan().timeStepS();
         double speed = 1e-3 / (12 * CELL_M * CELL_M);
-        assertEquals(speed, 0.1 * CELL_M / step, 0.01 * speed);
+        assertEquals(speed, CELLS_A_STEP * CELL_M / step, 0.01 * speed);
     }
 
     @Test

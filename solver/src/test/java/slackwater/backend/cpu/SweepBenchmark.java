@@ -18,7 +18,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import slackwater.lattice.CollisionOperator.Bgk;
 import slackwater.lattice.VelocitySet;
 
-/** The collision alone, on one thread: cells a microsecond, which is million cells a second. No test; see DEVELOPERS. */
+/** The collision alone, one thread: cells a microsecond, that is million cells a second. Not a test; see DEVELOPERS. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.Throughput)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
