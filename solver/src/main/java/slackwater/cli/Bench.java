@@ -27,7 +27,7 @@ import slackwater.simulation.LiveRun;
             + CpuBackend.OPERATIONS_PER_CELL + " additions and multiplications a cell, whichever takes longer.", "",
             "Examples:", "  slackwater bench", "  slackwater bench --threads 1"})
 final class Bench implements Callable<Integer> {
-    private static final int TRIES = 5;
+    private static final int TRIES = Machine.TRIES;
     /** A try is long enough to be timed and short enough to be borne. */
     private static final double CELLS_A_TRY = 3e7;
     private static final double[] CELLS_M = {0.02, 0.01, 0.005};

@@ -37,13 +37,13 @@ import slackwater.search.Task;
             "  slackwater place my-tank.toml --budget 400 --shard 2/4    one of four machines",
             "  slackwater place my-tank.toml --budget 400 --parts 4 --merge a.jsonl,b.jsonl,c.jsonl,d.jsonl"})
 final class Place implements Callable<Integer> {
+    private static final int CONFIRMED = 3;
+
     @Spec
     private CommandSpec spec;
 
     @Parameters(paramLabel = "SCENARIO", description = "The scenario file (.toml).")
     private Path file;
-
-    private static final int CONFIRMED = 3;
 
     @Option(names = "--parts", paramLabel = "N", defaultValue = "1",
             description = "In how many parts the search is cut (default ${DEFAULT-VALUE}; as for --shard I/N).")

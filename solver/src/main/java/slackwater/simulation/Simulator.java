@@ -153,7 +153,8 @@ public final class Simulator {
 
     private void report(int samples) {
         double batches = spinUp.size() + averaged.size() + (double) samples / plan.samplesPerBatch();
-        double ahead = (spunUp() || !fromRest() ? Math.max(1, spinUp.size()) : MOST_SPIN_UP) + MOST_BATCHES;
+        double ahead = (spunUp() || !fromRest() ? Math.max(Steadiness.SPIN_UP_OF_A_FLOW, spinUp.size())
+                : MOST_SPIN_UP) + MOST_BATCHES;
         double share = Math.min(1, batches / Math.min(ahead, Math.max(batches, limits.mostWaterS() / plan.batchS())));
         onlookers.progress().at(share, solver.step() * plan.timeStepS(), wallS() * (1 - share) / share);
     }

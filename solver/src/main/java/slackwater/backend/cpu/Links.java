@@ -99,11 +99,12 @@ final class Links {
             int oddTo = opposite * layout.stride + cell - layout.offset(direction);
             int here = spans.blockOf(cell);
             int beyond = left + layout.offset(origin.direction());
-            int there = spans.blockOf(beyond) < 0 ? here : spans.blockOf(beyond);
+            int swept = spans.blockOf(beyond);
+            int there = swept < 0 ? here : swept;
             int first = origin.gain() != 0 || kicked.get(problem.index(i, j, k)) ? -1 : Math.min(here, there);
-            copies[0].add(first, Math.max(here, there), evenTo, origin.direction() * layout.stride + beyond);
-            copies[1].add(first, Math.max(here, there), oddTo,
-                    VelocitySet.opposite(origin.direction()) * layout.stride + left);
+            int last = Math.max(here, there);
+            copies[0].add(first, last, evenTo, origin.direction() * layout.stride + beyond);
+            copies[1].add(first, last, oddTo, VelocitySet.opposite(origin.direction()) * layout.stride + left);
             if (origin.gain() != 0) {
                 addMoving(evenTo, oddTo, origin.gain());
             }

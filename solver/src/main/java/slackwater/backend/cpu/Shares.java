@@ -1,5 +1,7 @@
 package slackwater.backend.cpu;
 
+import java.util.Arrays;
+
 /** Blocks of the sweep shared out to threads: neighbours to each, and about the same work. */
 final class Shares {
     private final int[] first;
@@ -12,13 +14,14 @@ final class Shares {
             all += one;
         }
         double done = 0;
-        for (int block = 0, thread = 1; thread < threads; block++) {
-            done += block < work.length ? work[block] : 0;
-            while (thread < threads && (done >= all * thread / threads || block >= work.length)) {
-                first[thread++] = Math.min(block + 1, work.length);
+        int thread = 1;
+        for (int block = 0; block < work.length; block++) {
+            done += work[block];
+            while (thread < threads && done >= all * thread / threads) {
+                first[thread++] = block + 1;
             }
         }
-        first[threads] = work.length;
+        Arrays.fill(first, thread, threads + 1, work.length);
     }
 
     /** First block of a thread, which has all up to the first one of the next. */
