@@ -62,8 +62,8 @@ final class Check implements Callable<Integer> {
                 turnover.returnPerHour());
         say("    %s", Turnover.NOTE);
         Sloshing.warnings(scenario).forEach(warning -> say("  %s", warning));
-        say("A run at %.3g cm: %s.", options.cellSizeM() * 100, Cost.withCompanion(
-                setup.discretisation(), options.threads(), DoubtOptions.USUAL_RATIO).sentence());
+        say("A run at %.3g cm: %s.", options.cellSizeM() * 100, Cost.of(setup.discretisation(),
+                options.threads(), DoubtOptions.USUAL_RATIO).sentence());
         return ExitCode.DONE;
     }
 

@@ -20,7 +20,7 @@ record Companion(Optional<FlowStatistics> flow, Optional<Velocity> ending, Strin
     /** Where nobody asks how much the cells matter. */
     static final Companion NONE = new Companion(Optional.empty(), Optional.empty(), "");
     static final Companion LEFT_OUT = new Companion(Optional.empty(), Optional.empty(),
-            "The companion on larger cells was left out as asked for (--one-grid).");
+            "The comparison with larger cells was left out as asked for (--one-grid).");
 
     /** Computes it; what goes wrong on the larger cells is no reason to give up the finer ones. */
     static Companion of(Scenario scenario, double cellSizeM, long seed, Function<Setup, RunOutcome> computation) {

@@ -95,26 +95,18 @@ public record Cost(long cells, long bytes, double leastS, double mostS) {
         }
     }
 
-    /** Estimates a run from rest by a short trial of the solver on this machine. */
-    static Cost of(Discretisation discretisation, int threads) {
-        return of(discretisation, threads, Simulator.stepRange(discretisation.plan(), true));
-    }
-
-    /** The same after a companion on cells that are larger by a ratio: fewer of them, and fewer steps. */
-    static Cost withCompanion(Discretisation discretisation, int threads, double ratio) {
-        long[] coarse = Simulator.stepRange(discretisation.plan(), true);
-        long[] steps = Simulator.stepRange(discretisation.plan(), false);
-        for (int n = 0; n < steps.length; n++) {
-            steps[n] += Math.round(coarse[n] / Math.pow(ratio, 4));
-        }
-        return of(discretisation, threads, steps);
-    }
-
-    private static Cost of(Discretisation discretisation, int threads, long[] steps) {
+    /**
+     * Estimates a run by a short trial of the solver on this machine: the tank on cells that are larger by a ratio,
+     * fewer and with fewer steps, and then on its own from there.
+     */
+    static Cost of(Discretisation discretisation, int threads, double ratio) {
         Grid grid = discretisation.voxels().grid();
         double perStepS = grid.cells() / trialCellsPerS(discretisation, threads);
-        return new Cost(grid.cells(), bytes(grid.nx(), grid.ny(), grid.nz()), steps[0] * perStepS,
-                steps[1] * perStepS);
+        double share = 1 / Math.pow(ratio, 4);
+        long[] coarse = Simulator.stepRange(discretisation.plan(), true);
+        long[] steps = Simulator.stepRange(discretisation.plan(), false);
+        return new Cost(grid.cells(), bytes(grid.nx(), grid.ny(), grid.nz()), (steps[0] + share * coarse[0]) * perStepS,
+                (steps[1] + share * coarse[1]) * perStepS);
     }
 
     private static long bytes(int nx, int ny, int nz) {

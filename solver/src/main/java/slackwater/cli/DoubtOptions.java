@@ -9,8 +9,8 @@ final class DoubtOptions {
     private static final double MOST_RATIO = 3;
 
     @Option(names = "--one-grid",
-            description = "Leave out the companion on larger cells: a little quicker, but the ranges then hold chance"
-                    + " only, not what the size of the cells does.")
+            description = "Leave out the comparison with the companion on larger cells: the readings are the same,"
+                    + " but the ranges then hold chance only, not what the size of the cells does.")
     private boolean oneGrid;
 
     @Option(names = "--grid-ratio", paramLabel = "RATIO",

@@ -32,8 +32,8 @@ import slackwater.simulation.RunOutcome;
 /** Feeds the tank and says where the food goes. */
 @Command(name = "feed", mixinStandardHelpOptions = true, sortOptions = false,
         description = "Feeds the tank at one place and says where the food is after 1, 5 and 15 minutes.",
-        footer = {"", "Computes the water first, which takes as long as 'run --one-grid', and then plays it again and"
-            + " again. Writes feed.html, feed.csv and grains.vtp.",
+        footer = {"", "Computes the water first, from rest, about as long as 'run', and then plays it again and again."
+            + " Writes feed.html, feed.csv and grains.vtp.",
             "Exit codes: 0 done, 2 bad input, 3 the computation ran away, 1 internal error.",
             "", "Examples:", "  slackwater feed scenarios/terrace-120.toml --at 60,15,46",
             "  slackwater feed my-tank.toml --at 30,20,40 --what pellets --grams 1 --cell-cm 2"})

@@ -99,15 +99,15 @@ final class Run implements Callable<Integer> {
         Report.requireWritable(target);
         announce(setup.discretisation());
         Computation computation = new Computation(out(), backend, new RunLimits(mostWaterS));
-        Companion companion = doubt.oneGrid() ? Companion.LEFT_OUT
-                : Companion.of(scenario, companionM, options.seed(), computation::run);
+        Companion companion = Companion.of(scenario, companionM, options.seed(), computation::run);
         Setup begun = setup.begunWith(companion.ending());
         RunOutcome outcome = noGrains ? computation.run(begun) : computation.runRecorded(begun);
         if (outcome instanceof Diverged diverged) {
             return diverged(diverged);
         }
         Averaged averaged = (Averaged) outcome;
-        Evidence evidence = new Evidence(companion.flow(), companion.remark(), pumpFraction);
+        Companion compared = doubt.oneGrid() ? Companion.LEFT_OUT : companion;
+        Evidence evidence = new Evidence(compared.flow(), compared.remark(), pumpFraction);
         List<Double> doubts = Assessor.speedDoubts(scenario, averaged.statistics(), averaged.series(), evidence);
         Assessment assessment = Assessor.assess(scenario, averaged.statistics(), averaged.series(),
                 averaged.quality(), evidence.with(litter(scenario, computation, doubts)));
@@ -133,16 +133,14 @@ final class Run implements Callable<Integer> {
 
     /** Says on a terminal what is to come, and refuses what nobody waits for unless they said so. */
     private void announce(Discretisation discretisation) {
-        Cost cost = doubt.oneGrid() ? Cost.of(discretisation, options.threads())
-                : Cost.withCompanion(discretisation, options.threads(), doubt.ratio());
+        Cost cost = Cost.of(discretisation, options.threads(), doubt.ratio());
         if (cost.leastS() > LONGEST_UNASKED_S && Double.isInfinite(mostWaterS)) {
             throw new BadInput("this run would take " + Cost.time(cost.leastS()) + " at least: take larger cells"
                     + " (--cell-cm), or say how much water time to compute (--max-seconds)");
         }
         if (Terminal.present()) {
-            out().println("Computing " + cost.sentence() + (doubt.oneGrid() ? "."
-                    : ", and before that the same tank on cells of "
-                    + Figures.cell(options.cellSizeM() * doubt.ratio()) + "."));
+            out().println("Computing " + cost.sentence() + ", and before that the same tank on cells of "
+                    + Figures.cell(options.cellSizeM() * doubt.ratio()) + ".");
         }
     }
 
