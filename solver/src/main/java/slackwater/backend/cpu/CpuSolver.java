@@ -46,8 +46,8 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         this.layout = new Layout(problem);
         this.spans = new Spans(problem, layout);
         WallFriction law = WallFriction.of(problem.operator());
-        this.walls = new WallCells(law, spans, layout.pitch, vectors);
-        this.kickedWalls = new WallCells(law, spans, layout.pitch, vectors);
+        this.walls = new WallCells(law, spans, vectors);
+        this.kickedWalls = new WallCells(law, spans, vectors);
         float[] eddy = new float[layout.stride];
         this.links = new Links(problem, layout, spans, walls, kickedWalls, eddy);
         walls.pack();
@@ -70,8 +70,10 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     }
 
     private Shares shares(int threads) {
-        double[] work = new double[spans.count()];
-        Arrays.setAll(work, block -> spans.to(block) - spans.from(block) + walls.work(block));
+        double[] work = links.work();
+        for (int block = 0; block < work.length; block++) {
+            work[block] += spans.to(block) - spans.from(block) + walls.work(block);
+        }
         return new Shares(work, threads);
     }
 
