@@ -57,8 +57,8 @@ final class Picture implements Callable<Integer> {
     private View view;
 
     @Option(names = "--show", paramLabel = "WHAT", split = ",", description = "What to show beside the tank, with"
-            + " commas between: still-water, speed, streamlines, fast-water, tracers, shear, deposit, jets, names"
-            + " (default: still-water,jets,names).")
+            + " commas between: still-water, speed, streamlines, fast-water, tracers, shear, deposit, grains, jets,"
+            + " names (default: still-water,jets,names).")
     private List<String> shown = List.of("still-water", "jets", "names");
 
     @Option(names = "--turntable", paramLabel = "N", defaultValue = "1",

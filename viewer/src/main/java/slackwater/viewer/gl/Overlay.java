@@ -33,6 +33,7 @@ final class Overlay {
     private static final double PATCH = 25;
     private static final double LONGEST_RULER = 130;
     private static final double RULER_GAP = 16;
+    private static final String BALL = "\u25cf";
     private static final Colour CARD = Colour.of(0xFFFFFF);
 
     private final Sheet sheet;
@@ -125,12 +126,30 @@ final class Overlay {
     private void patches(Legend.Patches patches, double x, double bottom) {
         double y = bottom - LINE * patches.patches().stream().mapToInt(patch -> lines(patch).size()).sum();
         for (Legend.Patch patch : patches.patches()) {
-            sheet.rectangle(x, y + 2, 18, 11, Palette.GROUND);
-            sheet.rectangle(x, y + 2, 18, 11, patch.colour());
+            sign(patch, x, y + 2);
             for (String line : lines(patch)) {
                 sheet.text(line, x + PATCH, y, TEXT, Palette.INK);
                 y += LINE;
             }
+        }
+    }
+
+    private void sign(Legend.Patch patch, double x, double y) {
+        switch (patch.sign()) {
+            case FIELD -> {
+                sheet.rectangle(x, y, 18, 11, Palette.GROUND);
+                sheet.rectangle(x, y, 18, 11, patch.colour());
+            }
+            case DOT -> {
+                double inset = (sheet.width(BALL, 13) - sheet.width(BALL, 9.5)) / 2;
+                sheet.text(BALL, x + 4, y - 3, 13, Palette.INK);
+                sheet.text(BALL, x + 4 + inset, y - 0.2, 9.5, patch.colour());
+            }
+            case CROSS -> {
+                sheet.line(new double[] {x + 4, y + 3, x + 14, y + 9}, 1.4, patch.colour());
+                sheet.line(new double[] {x + 4, y + 9, x + 14, y + 3}, 1.4, patch.colour());
+            }
+            case NONE -> { }
         }
     }
 

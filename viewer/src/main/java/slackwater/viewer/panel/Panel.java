@@ -137,6 +137,7 @@ public final class Panel {
         boolean grains = side().water().map(water -> !water.deposits().isEmpty()).orElse(false);
         rows.buttons(List.of(layer(Action.SHEAR, "Shear", Layer.SHEAR), button(Action.DEPOSIT, "Deposit",
                 session.showing().layers().contains(Layer.DEPOSIT), grains)));
+        grains();
         rows.buttons(List.of(layer(Action.JETS, "Jets", Layer.JETS), layer(Action.NAMES, "Names", Layer.NAMES)));
         rows.buttons(List.of(button(Action.PAUSE, "Pause", side().flow().map(LiveFlow::paused).orElse(false),
                 side().flow().isPresent()), button(Action.DIFFERENCE, "Difference", session.showing().difference(),
@@ -144,6 +145,18 @@ public final class Panel {
         rows.buttons(List.of(cut(Action.SLICE_X, Axis.X), cut(Action.SLICE_Y, Axis.Y), cut(Action.SLICE_Z, Axis.Z)));
         for (Axis axis : Axis.values()) {
             session.showing().cut(axis).ifPresent(at -> slider(axis, at));
+        }
+    }
+
+    /** Grains on or off; where they are on, their kind, and a pinch of them. */
+    private void grains() {
+        boolean on = session.showing().shows(Layer.GRAINS);
+        boolean live = side().flow().isPresent();
+        boolean ended = side().water().map(water -> !water.crumbs().isEmpty()).orElse(false);
+        rows.buttons(List.of(button(Action.GRAINS, on ? "Grains" : "Let grains fall", on, live || ended)));
+        if (on) {
+            rows.buttons(List.of(button(Action.GRAIN_KIND, session.showing().kind(), false, true),
+                    button(Action.GRAIN_PINCH, "Pinch", false, live && session.pointM().isPresent())));
         }
     }
 

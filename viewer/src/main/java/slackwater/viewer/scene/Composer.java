@@ -88,11 +88,25 @@ public final class Composer {
             legends.add(new Bar("mean speed, " + speeds.unit(), speeds));
         }
         ground(water);
+        grains(water);
         if (look.shows(Layer.STILL_WATER)) {
             items.addAll(WaterParts.still(water, level));
         }
         if (look.shows(Layer.FAST_WATER)) {
             items.addAll(WaterParts.fast(water, look.fastMPerS(), level));
+        }
+    }
+
+    /** Where the grains of the first kind ended. */
+    private void grains(Water water) {
+        if (look.shows(Layer.GRAINS)) {
+            water.crumbs().stream().findFirst().ifPresentOrElse(crumbs -> {
+                items.addAll(GrainParts.of(crumbs, scene.scenario().tank().insideM()));
+                legends.add(GrainParts.legend(crumbs));
+                notes.add("Single grains of " + crumbs.what() + ", let go all over the surface and followed for "
+                        + Math.round(crumbs.timeS()) + " s of this water"
+                        + (GrainParts.each(crumbs) > 1 ? "; one of " + GrainParts.each(crumbs) + " is drawn." : "."));
+            }, () -> notes.add("No grains were let go in this water, so there are none to show."));
         }
     }
 

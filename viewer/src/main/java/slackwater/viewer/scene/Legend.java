@@ -16,7 +16,14 @@ public sealed interface Legend {
     record Patches(String title, List<Patch> patches) implements Legend {
     }
 
+    /** What stands before the words of a patch. */
+    enum Sign { FIELD, DOT, CROSS, NONE }
+
     /** One patch. */
-    record Patch(Colour colour, String words) {
+    record Patch(Colour colour, String words, Sign sign) {
+        /** A field of colour. */
+        public Patch(Colour colour, String words) {
+            this(colour, words, Sign.FIELD);
+        }
     }
 }

@@ -15,6 +15,7 @@ import slackwater.viewer.colour.ColourScale;
 import slackwater.viewer.scene.Composer;
 import slackwater.viewer.scene.CoralParts;
 import slackwater.viewer.scene.Drawing;
+import slackwater.viewer.scene.GrainParts;
 import slackwater.viewer.scene.Item;
 import slackwater.viewer.scene.Label;
 import slackwater.viewer.scene.Labels;
@@ -55,6 +56,7 @@ public final class Easel {
     private final Lasting<Drawing> wet;
     private final Handles handles = new Handles();
     private Still pumps = new Still(List.of(), List.of());
+    private Still grains = new Still(List.of(), List.of());
     private Still corals = new Still(List.of(), List.of());
     private Optional<Drift> drift = Optional.empty();
     private Optional<Polylines> trails = Optional.empty();
@@ -105,6 +107,13 @@ public final class Easel {
                 legends.add(0, new Legend.Bar("speed, " + scale.unit(), scale));
             }
         }
+        if (showing.shows(Layer.GRAINS)) {
+            side.crumbs(showing.kind()).ifPresent(crumbs -> {
+                grains = kept(grains, List.of(crumbs), () -> GrainParts.of(crumbs, scenario.tank().insideM()));
+                items.addAll(grains.items());
+                legends.add(GrainParts.legend(crumbs));
+            });
+        }
         boolean chosen = session.side() == side;
         items.addAll(handles.of(session, scenario, chosen ? session.selected() : Optional.empty()));
         // The panel tells of what is chosen; its label would only lie over its handle.
@@ -141,7 +150,7 @@ public final class Easel {
     private Optional<Drawing> wet(Session session, Side side, Water water, double topMPerS) {
         Set<Layer> layers = EnumSet.noneOf(Layer.class);
         layers.addAll(session.showing().layers());
-        layers.removeAll(EnumSet.of(Layer.TRACERS, Layer.NAMES));
+        layers.removeAll(EnumSet.of(Layer.TRACERS, Layer.NAMES, Layer.GRAINS));
         if (!side.knowsStillWater()) {
             layers.remove(Layer.STILL_WATER);
         }

@@ -29,6 +29,7 @@ public final class Session implements AutoCloseable {
     private final List<Side> sides;
     private final Showing showing = new Showing();
     private final Keeping keeping = new Keeping(this);
+    private final Strewing strewing = new Strewing(this);
     private int active;
     private Frame frame = new Frame(800, 600, 1);
     private Camera camera;
@@ -226,6 +227,9 @@ public final class Session implements AutoCloseable {
             case FAST_MORE -> fast(1);
             case SHEAR -> showing.toggle(Layer.SHEAR);
             case DEPOSIT -> deposit();
+            case GRAINS -> strewing.toggle();
+            case GRAIN_PINCH -> strewing.pinch();
+            case GRAIN_KIND -> strewing.nextKind();
             case JETS -> showing.toggle(Layer.JETS);
             case NAMES -> showing.toggle(Layer.NAMES);
             case SLICE_X -> showing.toggle(Axis.X, inside);

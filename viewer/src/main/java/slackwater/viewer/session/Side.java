@@ -22,6 +22,7 @@ import slackwater.viewer.edit.History;
 import slackwater.viewer.edit.Soundness;
 import slackwater.viewer.live.LiveFlow;
 import slackwater.viewer.live.Snapshot;
+import slackwater.viewer.scene.Crumbs;
 import slackwater.viewer.scene.Water;
 
 /**
@@ -45,6 +46,7 @@ public final class Side implements AutoCloseable {
     private String lastKind = "";
     private long lastNs;
     private Optional<Water> water = Optional.empty();
+    private final Strewn strewn = new Strewn();
     private final Map<String, Double> outputs = new HashMap<>();
 
     private Side(String name, Scenario scenario, Optional<ScenarioFile> file, Optional<LiveFlow> flow,
@@ -299,6 +301,12 @@ public final class Side implements AutoCloseable {
             water = Optional.of(new Water(mean.get(), assessment().get().stillWater().probability(), settled()));
         }
         return water;
+    }
+
+    /** The grains that were let go in this water, of one kind; empty where there are none. */
+    public Optional<Crumbs> crumbs(String kind) {
+        return snapshot().flatMap(strewn::of).or(() -> finished.flatMap(found -> found.water().crumbs().stream()
+                .filter(crumbs -> crumbs.what().equals(kind)).findFirst()));
     }
 
     /** One reading a coral, as long as the corals shown are those that the water was judged for; else none. */
