@@ -95,6 +95,7 @@ final class Desk implements AutoCloseable {
         Optional<Frame> frame = window.frame();
         frame.ifPresent(size -> session.resize(picture(size)));
         events.forEach(event -> take(event, frame));
+        session.attend();
         frame.filter(size -> !session.closed()).ifPresent(this::draw);
     }
 

@@ -196,8 +196,8 @@ public final class Session implements AutoCloseable {
             case HELP -> help = !help;
             case SAVE -> keeping.askToSave();
             case SCREENSHOT -> screenshot = true;
-            case UNDO -> side().undo();
-            case REDO -> side().redo();
+            case UNDO -> side().layout().undo();
+            case REDO -> side().layout().redo();
             case CLOSE -> askToClose();
             case VIEW_FRONT -> look(View.FRONT);
             case VIEW_SIDE -> look(View.SIDE);
@@ -311,6 +311,11 @@ public final class Session implements AutoCloseable {
     /** The window is to be closed; asks first where something would be lost. */
     public void askToClose() {
         keeping.askToClose();
+    }
+
+    /** Takes up what has been found out beside the window; once a round, never waits. */
+    public void attend() {
+        keeping.attend();
     }
 
     /** Puts a question; what was asked before is forgotten. */

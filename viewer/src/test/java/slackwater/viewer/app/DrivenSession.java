@@ -165,6 +165,7 @@ public final class DrivenSession {
         until("Esc says no", () -> session.question().isEmpty());
         check("nothing is written after all", Files.readString(file).equals(before) && session.side().changed());
         key(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+        until("saving asks again", () -> session.question().isPresent());
         key(KeyEvent.VK_ENTER);
         until("saved: " + session.message(), () -> !session.side().changed());
         String expected = before.replace("at_in = [1, 2.5, 8]", "at_in = [3, 2.5, 5]")

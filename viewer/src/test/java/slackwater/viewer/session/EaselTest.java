@@ -97,7 +97,8 @@ class EaselTest {
         Drawing before = easel.draw(session, first, TOP_M_PER_S, 0.03);
         assertEquals(before.items(), easel.draw(session, first, TOP_M_PER_S, 0.03).items());
         Thing rock = new Thing(Kind.ROCK, 0);
-        first.preview(Edits.moved(first.scenario(), rock, rock.atM(first.scenario()).plus(new Vec3(0.01, 0, 0))));
+        first.layout().preview(Edits.moved(first.scenario(), rock,
+                rock.atM(first.scenario()).plus(new Vec3(0.01, 0, 0))));
         List<Item> fresh = new ArrayList<>(easel.draw(session, first, TOP_M_PER_S, 0.03).items());
         fresh.removeAll(before.items());
         assertTrue(fresh.stream().anyMatch(item -> item.paint().map().isPresent()), "the map is made anew");
