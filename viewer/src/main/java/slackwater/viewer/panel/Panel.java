@@ -167,8 +167,10 @@ public final class Panel {
             return;
         }
         Units units = session.showing().units();
-        rows.field(new Field("fast", "fast above", Rows.shown(Math.rint(10 * units
-                .speedNumber(session.showing().fastMPerS(water.get()))) / 10),
+        // By itself the speed is that of the picture, which comes a little later than the water.
+        double fast = session.showing().asksForFast() ? session.showing().fastMPerS(water.get())
+                : side().drawnFastMPerS().orElseGet(() -> session.showing().fastMPerS(water.get()));
+        rows.field(new Field("fast", "fast above", Rows.shown(Math.rint(10 * units.speedNumber(fast)) / 10),
                 units.speedUnit(), units == Units.METRIC ? 1 : 0.5, value ->
                         session.showing().fastFrom(units.speedMPerS(value))), typing, true);
         if (session.showing().asksForFast()) {

@@ -2,13 +2,10 @@ package slackwater.viewer.session;
 
 import java.util.List;
 import java.util.Optional;
-import slackwater.geometry.Bounds;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Scenario;
 import slackwater.viewer.camera.Camera;
 import slackwater.viewer.camera.Frame;
-import slackwater.viewer.camera.Margins;
-import slackwater.viewer.camera.View;
 import slackwater.viewer.edit.Steps;
 import slackwater.viewer.edit.Thing;
 import slackwater.viewer.live.LiveFlow;
@@ -21,19 +18,12 @@ import slackwater.viewer.shape.Axis;
  * the water.
  */
 public final class Session implements AutoCloseable {
-    private static final double ORBIT_RAD = Math.toRadians(5);
-    private static final double PAN_PX = 40;
-    private static final double ZOOM = 1.12;
-    private static final Margins ROOM = new Margins(36, 36, 104, 90);
-
     private final List<Side> sides;
     private final Showing showing = new Showing();
     private final Keeping keeping = new Keeping(this);
     private final Strewing strewing = new Strewing(this);
     private int active;
-    private Frame frame = new Frame(800, 600, 1);
-    private Camera camera;
-    private boolean fitted = true;
+    private final Viewpoint viewpoint;
     private Optional<Thing> selected = Optional.empty();
     private Optional<Vec3> pointM = Optional.empty();
     private Optional<Question> question = Optional.empty();
@@ -45,7 +35,7 @@ public final class Session implements AutoCloseable {
     /** @param sides one or two tanks */
     public Session(List<Side> sides, Units units) {
         this.sides = List.copyOf(sides);
-        this.camera = View.CORNER.on(boxM(), frame, ROOM);
+        this.viewpoint = new Viewpoint(this.sides);
         showing.use(units);
         for (int n = 0; n < sides.size(); n++) {
             Side side = sides.get(n);
@@ -79,42 +69,21 @@ public final class Session implements AutoCloseable {
     }
 
     public Camera camera() {
-        return camera;
+        return viewpoint.camera();
     }
 
     void look(Camera other) {
-        camera = other;
-        fitted = false;
+        viewpoint.look(other);
     }
 
     /** The size of one tank's picture. */
     public Frame frame() {
-        return frame;
+        return viewpoint.frame();
     }
 
     /** Says how large the picture of one tank is; a tank that filled it goes on filling it. */
     public void resize(Frame other) {
-        boolean same = other.equals(frame);
-        frame = other;
-        if (fitted && !same) {
-            fit();
-        }
-    }
-
-    private void fit() {
-        camera = camera.fitted(boxM(), frame, ROOM);
-        fitted = true;
-    }
-
-    private void look(View side) {
-        camera = side.on(boxM(), frame, ROOM);
-        fitted = true;
-    }
-
-    /** A box about all the tanks. */
-    private Bounds boxM() {
-        return sides.stream().map(side -> new Bounds(Vec3.ZERO, side.scenario().tank().insideM()))
-                .reduce(Bounds::around).orElseThrow();
+        viewpoint.resize(other);
     }
 
     /** What is chosen, as long as the layout has it. */
@@ -199,21 +168,6 @@ public final class Session implements AutoCloseable {
             case UNDO -> side().layout().undo();
             case REDO -> side().layout().redo();
             case CLOSE -> askToClose();
-            case VIEW_FRONT -> look(View.FRONT);
-            case VIEW_SIDE -> look(View.SIDE);
-            case VIEW_TOP -> look(View.TOP);
-            case VIEW_CORNER -> look(View.CORNER);
-            case FIT -> fit();
-            case ORBIT_LEFT -> look(camera.orbited(-ORBIT_RAD, 0));
-            case ORBIT_RIGHT -> look(camera.orbited(ORBIT_RAD, 0));
-            case ORBIT_UP -> look(camera.orbited(0, ORBIT_RAD));
-            case ORBIT_DOWN -> look(camera.orbited(0, -ORBIT_RAD));
-            case PAN_LEFT -> look(camera.panned(-PAN_PX * frame.scale(), 0, frame));
-            case PAN_RIGHT -> look(camera.panned(PAN_PX * frame.scale(), 0, frame));
-            case PAN_UP -> look(camera.panned(0, -PAN_PX * frame.scale(), frame));
-            case PAN_DOWN -> look(camera.panned(0, PAN_PX * frame.scale(), frame));
-            case NEARER -> look(camera.zoomed(1 / ZOOM));
-            case FARTHER -> look(camera.zoomed(ZOOM));
             case NEXT -> step(1);
             case PREVIOUS -> step(-1);
             case LET_GO -> letGo();
@@ -240,7 +194,11 @@ public final class Session implements AutoCloseable {
             case DIFFERENCE -> difference();
             case UNITS -> showing.use(showing.units() == Units.METRIC ? Units.US : Units.METRIC);
             case PAUSE -> pause();
-            default -> new Changes(this).perform(action);
+            default -> {
+                if (!viewpoint.perform(action)) {
+                    new Changes(this).perform(action);
+                }
+            }
         }
     }
 

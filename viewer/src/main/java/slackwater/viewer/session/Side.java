@@ -31,6 +31,7 @@ public final class Side implements AutoCloseable {
     private final Examination examination;
     private final Manuscript layout;
     private Optional<Water> water = Optional.empty();
+    private Optional<Double> drawnFastMPerS = Optional.empty();
     private final Strewn strewn = new Strewn();
     private final Map<String, Double> outputs = new HashMap<>();
 
@@ -187,6 +188,16 @@ public final class Side implements AutoCloseable {
     public Optional<Crumbs> crumbs(String kind) {
         return snapshot().flatMap(strewn::of).or(() -> finished.flatMap(found -> found.water().crumbs().stream()
                 .filter(crumbs -> crumbs.what().equals(kind)).findFirst()));
+    }
+
+    /** Notes from which speed water counts as fast in the picture of this tank; empty where it shows none. */
+    void drew(Optional<Double> fastMPerS) {
+        drawnFastMPerS = fastMPerS;
+    }
+
+    /** From which speed water counts as fast in the picture as it is drawn, metres per second. */
+    public Optional<Double> drawnFastMPerS() {
+        return drawnFastMPerS;
     }
 
     /** One reading a coral, as long as the corals shown are those that the water was judged for; else none. */
