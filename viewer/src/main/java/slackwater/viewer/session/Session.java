@@ -6,6 +6,7 @@ import slackwater.geometry.Vec3;
 import slackwater.scenario.Scenario;
 import slackwater.viewer.camera.Camera;
 import slackwater.viewer.camera.Frame;
+import slackwater.viewer.camera.Margins;
 import slackwater.viewer.edit.Steps;
 import slackwater.viewer.edit.Thing;
 import slackwater.viewer.live.LiveFlow;
@@ -84,6 +85,11 @@ public final class Session implements AutoCloseable {
     /** Says how large the picture of one tank is; a tank that filled it goes on filling it. */
     public void resize(Frame other) {
         viewpoint.resize(other);
+    }
+
+    /** Says how much room the words about the tanks need. */
+    public void leave(Margins words) {
+        viewpoint.leave(words);
     }
 
     /** What is chosen, as long as the layout has it. */

@@ -13,16 +13,18 @@ final class Viewpoint {
     private static final double ORBIT_RAD = Math.toRadians(5);
     private static final double PAN_PX = 40;
     private static final double ZOOM = 1.12;
-    private static final Margins ROOM = new Margins(36, 36, 104, 90);
+    private static final Margins LEAST_ROOM = new Margins(36, 36, 104, 90);
 
     private final List<Side> sides;
     private Frame frame = new Frame(800, 600, 1);
     private Camera camera;
     private boolean fitted = true;
+    private Margins needed = LEAST_ROOM;
+    private Margins room = LEAST_ROOM;
 
     Viewpoint(List<Side> sides) {
         this.sides = sides;
-        this.camera = View.CORNER.on(boxM(), frame, ROOM);
+        this.camera = View.CORNER.on(boxM(), frame, room);
     }
 
     Camera camera() {
@@ -43,17 +45,33 @@ final class Viewpoint {
         boolean same = other.equals(frame);
         frame = other;
         if (fitted && !same) {
+            room = needed;
             fit();
         }
     }
 
+    /**
+     * Leaves room for words about the tanks. It grows at once, and shrinks when a view is asked for: a tank should not
+     * move to and fro with every line.
+     */
+    void leave(Margins words) {
+        needed = LEAST_ROOM.with(words);
+        Margins grown = room.with(needed);
+        if (!grown.equals(room)) {
+            room = grown;
+            if (fitted) {
+                fit();
+            }
+        }
+    }
+
     private void fit() {
-        camera = camera.fitted(boxM(), frame, ROOM);
+        camera = camera.fitted(boxM(), frame, room);
         fitted = true;
     }
 
     private void look(View side) {
-        camera = side.on(boxM(), frame, ROOM);
+        camera = side.on(boxM(), frame, room);
         fitted = true;
     }
 
@@ -66,6 +84,7 @@ final class Viewpoint {
     /** Does what an action asks of the view; tells whether it was one of those. */
     boolean perform(Action action) {
         double pan = PAN_PX * frame.scale();
+        room = action.name().startsWith("VIEW_") || action == Action.FIT ? needed : room;
         switch (action) {
             case VIEW_FRONT -> look(View.FRONT);
             case VIEW_SIDE -> look(View.SIDE);
