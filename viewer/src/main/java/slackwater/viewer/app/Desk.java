@@ -205,7 +205,7 @@ final class Desk implements AutoCloseable {
                 boolean extra = n >= session.sides().size();
                 Drawing drawing = extra ? difference.draw(session)
                         : easels.get(n).draw(session, session.sides().get(n), top, elapsedS);
-                words = words.with(Renderer.margins(drawing, picture));
+                words = words.with(Renderer.margins(drawing, picture, session.camera().lens()));
                 renderers.get(n).draw(drawing, session.camera(), picture, new Target(0,
                         panelPx(frame) + n * picture.widthPx(), 0), edges);
             }

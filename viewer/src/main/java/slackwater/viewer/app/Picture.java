@@ -82,7 +82,7 @@ final class Picture implements Callable<Integer> {
             throw new BadInput("--turntable: found " + turns + ", must be 1 to " + MOST_TURNS + " pictures");
         }
         try (Offscreen offscreen = Offscreen.open()) {
-            Camera camera = view.on(drawing.boxM(), frame, Renderer.margins(drawing, frame));
+            Camera camera = view.on(drawing.boxM(), frame, Renderer.margins(drawing, frame, view.lens()));
             for (int n = 0; n < turns; n++) {
                 write(offscreen.draw(drawing, camera.orbited(2 * Math.PI * n / turns, 0), frame), file(n));
             }

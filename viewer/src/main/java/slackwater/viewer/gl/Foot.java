@@ -35,8 +35,9 @@ final class Foot {
         this.camera = camera;
     }
 
-    static LegendPlan plan(Drawing drawing, Frame frame) {
-        return LegendPlan.of(drawing.legends(), frame.widthUnits(), drawing.rulers().isEmpty() ? 0 : longest(frame));
+    static LegendPlan plan(Drawing drawing, Frame frame, Lens lens) {
+        boolean ruled = lens == Lens.PARALLEL && !drawing.rulers().isEmpty();
+        return LegendPlan.of(drawing.legends(), frame.widthUnits(), ruled ? longest(frame) : 0);
     }
 
     private static double longest(Frame frame) {
@@ -44,7 +45,7 @@ final class Foot {
     }
 
     void put() {
-        LegendPlan plan = plan(drawing, frame);
+        LegendPlan plan = plan(drawing, frame, camera.lens());
         for (LegendPlan.Spot spot : plan.spots()) {
             double top = frame.heightUnits() - spot.up() - spot.height();
             if (spot.legend() instanceof Legend.Bar bar) {

@@ -2,6 +2,7 @@ package slackwater.viewer.gl;
 
 import slackwater.viewer.camera.Camera;
 import slackwater.viewer.camera.Frame;
+import slackwater.viewer.camera.Lens;
 import slackwater.viewer.camera.Margins;
 import slackwater.viewer.colour.Colour;
 import slackwater.viewer.scene.Drawing;
@@ -34,9 +35,9 @@ final class Overlay {
     }
 
     /** Room that the words need about the tank. */
-    static Margins margins(Drawing drawing, Frame frame) {
+    static Margins margins(Drawing drawing, Frame frame, Lens lens) {
         double top = EDGE + (drawing.title().isEmpty() ? 0 : TITLE + 8) + LINE * drawing.notes().size() + 16;
-        return new Margins(EDGE + 16, EDGE + 16, top, Foot.plan(drawing, frame).height() + 14);
+        return new Margins(EDGE + 16, EDGE + 16, top, Foot.plan(drawing, frame, lens).height() + 14);
     }
 
     void put(Placing placing) {
@@ -56,8 +57,8 @@ final class Overlay {
 
     /** Where the labels stand; once found, it can be handed over again. */
     Placing placing() {
-        return Placing.of(drawing, camera, frame, margins(drawing, frame), label -> new double[] {width(label),
-            height(label)});
+        return Placing.of(drawing, camera, frame, margins(drawing, frame, camera.lens()),
+                label -> new double[] {width(label), height(label)});
     }
 
     private double width(Label label) {

@@ -16,6 +16,7 @@ import slackwater.discretisation.Discretisation;
 import slackwater.discretisation.Discretiser;
 import slackwater.discretisation.Voxels;
 import slackwater.field.Probe;
+import slackwater.field.Settling;
 import slackwater.field.UnfitGrid;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Scenario;
@@ -64,6 +65,8 @@ public final class LiveFlow implements AutoCloseable {
     private Optional<LiveRun> run = Optional.empty();
     private Optional<Snapshot.Mean> mean = Optional.empty();
     private int halvings;
+    /** The layout with its usual steps, where the water is still too fast for those. */
+    private Optional<Discretisation> held = Optional.empty();
     private boolean stopped;
     private double pace;
     private long meanAtNs;
@@ -193,7 +196,10 @@ public final class LiveFlow implements AutoCloseable {
             boolean sameRock = next.rocks().equals(scenario.rocks()) && next.tank().equals(scenario.tank());
             Voxels cut = voxels.filter(kept -> sameRock)
                     .orElseGet(() -> Voxels.of(next.tank(), next.rocks(), cellSizeM));
-            Discretisation set = Discretiser.discretise(next, cut, SEED, haste.applyAsDouble(0));
+            Discretisation usual = Discretiser.discretise(next, cut, SEED, haste.applyAsDouble(0));
+            double share = latest.get().map(now -> Stride.share(usual, now.velocity())).orElse(1.0);
+            Discretisation set = share < 1 ? Discretiser.discretise(next, cut, SEED, haste.applyAsDouble(0) * share)
+                    : usual;
             List<Probe> watched = Probes.of(next, cut.grid(), cut.fluid());
             scenario = next;
             voxels = Optional.of(cut);
@@ -202,6 +208,7 @@ public final class LiveFlow implements AutoCloseable {
             stopped = false;
             trouble = Optional.empty();
             mean = Optional.empty();
+            held = share < 1 ? Optional.of(usual) : Optional.empty();
             start(set);
         } catch (UnfitGrid unfit) {
             trouble = Optional.of((run.isPresent() ? "The water goes on as before: " : "") + unfit.getMessage() + ".");
@@ -230,6 +237,18 @@ public final class LiveFlow implements AutoCloseable {
         double share = Math.min(1, tookS / PACE_MEMORY_S);
         pace = pace == 0 ? now : pace + share * (now - pace);
         publish(water);
+        stretch(water.settling().stage());
+    }
+
+    /** Goes over to a layout's usual steps, once water that was faster before has slowed down. */
+    private void stretch(Settling.Stage stage) {
+        if (stage != Settling.Stage.DEVELOPING || halvings > 0) {
+            held = Optional.empty(); // averages would begin anew
+        }
+        held.filter(usual -> Stride.share(usual, latest.get().orElseThrow().velocity()) == 1).ifPresent(usual -> {
+            held = Optional.empty();
+            start(usual);
+        });
     }
 
     /** Tries again with half the step, from the last good water; after some times, stops there. */

@@ -195,8 +195,8 @@ public final class Session implements AutoCloseable {
             case SLICE_X -> showing.toggle(Axis.X, inside);
             case SLICE_Y -> showing.toggle(Axis.Y, inside);
             case SLICE_Z -> showing.toggle(Axis.Z, inside);
-            case SLICE_DOWN -> showing.slide(-1, inside);
-            case SLICE_UP -> showing.slide(1, inside);
+            case SLICE_DOWN -> slide(-1, inside);
+            case SLICE_UP -> slide(1, inside);
             case DIFFERENCE -> difference();
             case UNITS -> showing.use(showing.units() == Units.METRIC ? Units.US : Units.METRIC);
             case PAUSE -> pause();
@@ -247,6 +247,13 @@ public final class Session implements AutoCloseable {
         } else {
             message = "A difference needs two tanks: slackwater view A B.";
         }
+    }
+
+    private void slide(int way, Vec3 insideM) {
+        if (showing.cuts().isEmpty()) {
+            message = "No slice is shown that could be slid; X, Y and Z put one into the water.";
+        }
+        showing.slide(way, insideM);
     }
 
     /** Shows fast water, from a speed a step lower or higher. */

@@ -56,6 +56,21 @@ class LiveFlowTest {
         }
     }
 
+    /** Without pumps steps are long, too long for water that still moves: they stay short until it has slowed down. */
+    @Test
+    void pumpsCanBeSwitchedOffWithoutAnyTrouble() throws InterruptedException {
+        Scenario nano = Tanks.nano();
+        try (LiveFlow flow = new LiveFlow(nano, () -> 0.0254, 1)) {
+            await(() -> flow.latest().map(Snapshot::waterS).orElse(0.0) > 6);
+            Scenario off = Edits.without(nano, PUMP);
+            flow.change(off);
+            await(() -> flow.latest().get().scenario().equals(off));
+            double at = flow.latest().get().waterS();
+            await(() -> flow.latest().get().waterS() > at + 8 || flow.trouble().isPresent());
+            assertEquals(Optional.empty(), flow.trouble());
+        }
+    }
+
     /** Grains rain, a pinch comes beside them, a layout changes: none is lost; then all are taken away. */
     @Test
     void grainsFallInTheWaterUnderWay() throws InterruptedException {
