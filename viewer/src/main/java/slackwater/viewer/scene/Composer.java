@@ -142,7 +142,8 @@ public final class Composer {
             patches.add(new Patch(WaterParts.FAST_SEEN, "fast water: above " + look.units().speed(look.fastMPerS())
                     + " " + look.units().speedUnit()));
         }
-        boolean pumped = !scene.scenario().pumps().isEmpty() || scene.scenario().returnLine().isPresent();
+        boolean pumped = scene.scenario().returnLine().isPresent()
+                || scene.scenario().pumps().stream().anyMatch(pump -> pump.outputFraction() > 0);
         if (pumped && look.shows(Layer.JETS)) {
             patches.add(new Patch(Palette.JET.withOpacity(0.35), "jet in open water, out to half its speed"));
         }

@@ -65,7 +65,7 @@ public enum Action {
     FAST_MORE("Show", "from a higher speed", Stroke.shift('H')),
     SHEAR("Show", "shear on sand and rock", Stroke.of('E')),
     DEPOSIT("Show", "deposit: where waste lies", Stroke.of('K')),
-    GRAINS("Show", "grains: let them fall, or take them away", Stroke.of('B')),
+    GRAINS("Show", "let grains fall, or take them away", Stroke.of('B')),
     GRAIN_PINCH("Show", "drop a pinch at the measuring point", Stroke.shift('B')),
     GRAIN_KIND("Show", "next kind of grain", Stroke.of('Q')),
     JETS("Show", "jets of the pumps", Stroke.of('J')),
