@@ -104,8 +104,7 @@ public final class Composer {
                 items.addAll(GrainParts.of(crumbs, scene.scenario().tank().insideM()));
                 legends.add(GrainParts.legend(crumbs));
                 notes.add("Single grains of " + crumbs.what() + ", let go all over the surface and followed for "
-                        + Math.round(crumbs.timeS()) + " s of this water"
-                        + (GrainParts.each(crumbs) > 1 ? "; one of " + GrainParts.each(crumbs) + " is drawn." : "."));
+                        + Math.round(crumbs.timeS()) + " s of this water.");
             }, () -> notes.add("No grains were let go in this water, so there are none to show."));
         }
     }

@@ -12,9 +12,11 @@ import slackwater.viewer.shape.Floats;
  * @param driftingM where those in the water are, three coordinates each, metres
  * @param lyingM where those that lie are, likewise
  * @param onCorals how many of those lie on corals
- * @param gone how many have left through the overflow or stay in a pump
+ * @param filtered how many have left through the overflow
+ * @param caught how many stay in a pump
  */
-public record Crumbs(String what, double timeS, float[] driftingM, float[] lyingM, int onCorals, int gone) {
+public record Crumbs(String what, double timeS, float[] driftingM, float[] lyingM, int onCorals, int filtered,
+                     int caught) {
     /**
      * Those of some releases, at the places where they are to be seen.
      *
@@ -24,14 +26,16 @@ public record Crumbs(String what, double timeS, float[] driftingM, float[] lying
         Floats drifting = new Floats();
         Floats lying = new Floats();
         int onCorals = 0;
-        int gone = 0;
+        int filtered = 0;
+        int caught = 0;
         for (int n = 0; n < scene.grains(); n++) {
             if (release >= 0 && scene.group()[n] != release) {
                 continue;
             }
             Place place = scene.place(n);
             if (place == Place.FILTER || place == Place.PUMP) {
-                gone++;
+                filtered += place == Place.FILTER ? 1 : 0;
+                caught += place == Place.PUMP ? 1 : 0;
                 continue;
             }
             float[] at = place == Place.WATER ? new float[] {scene.xM()[n], scene.yM()[n], scene.zM()[n]}
@@ -41,7 +45,7 @@ public record Crumbs(String what, double timeS, float[] driftingM, float[] lying
             }
             onCorals += place == Place.CORAL ? 1 : 0;
         }
-        return new Crumbs(what, scene.timeS(), drifting.array(), lying.array(), onCorals, gone);
+        return new Crumbs(what, scene.timeS(), drifting.array(), lying.array(), onCorals, filtered, caught);
     }
 
     public int drifting() {
@@ -54,7 +58,7 @@ public record Crumbs(String what, double timeS, float[] driftingM, float[] lying
 
     /** All of them, wherever they are. */
     public int all() {
-        return drifting() + lying() + gone;
+        return drifting() + lying() + filtered + caught;
     }
 
     /** A share of all in words: 7 %, under 1 %, none. */

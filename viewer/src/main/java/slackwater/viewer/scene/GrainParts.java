@@ -74,7 +74,11 @@ public final class GrainParts {
                 + " s: " + crumbs.share(crumbs.drifting()), Sign.DOT));
         patches.add(new Patch(LYING, crumbs.what() + " that lies: " + crumbs.share(crumbs.lying())
                 + ", on corals " + crumbs.share(crumbs.onCorals()), Sign.CROSS));
-        patches.add(new Patch(LYING, "gone with the overflow: " + crumbs.share(crumbs.gone()), Sign.NONE));
+        patches.add(new Patch(LYING, "gone with the overflow: " + crumbs.share(crumbs.filtered())
+                + (crumbs.caught() > 0 ? ", in pumps " + crumbs.share(crumbs.caught()) : ""), Sign.NONE));
+        if (each(crumbs) > 1) {
+            patches.add(new Patch(LYING, "one of " + each(crumbs) + " is drawn", Sign.NONE));
+        }
         return new Patches("", patches);
     }
 }

@@ -10,9 +10,7 @@ import slackwater.viewer.camera.Margins;
 import slackwater.viewer.edit.Steps;
 import slackwater.viewer.edit.Thing;
 import slackwater.viewer.live.LiveFlow;
-import slackwater.viewer.scene.Layer;
 import slackwater.viewer.scene.Units;
-import slackwater.viewer.shape.Axis;
 
 /**
  * All that goes on at a window, of one tank or of two side by side. It belongs to one thread; nothing in it waits for
@@ -22,7 +20,7 @@ public final class Session implements AutoCloseable {
     private final List<Side> sides;
     private final Showing showing = new Showing();
     private final Keeping keeping = new Keeping(this);
-    private final Strewing strewing = new Strewing(this);
+    private final Layering layering = new Layering(this);
     private int active;
     private final Viewpoint viewpoint;
     private Optional<Thing> selected = Optional.empty();
@@ -166,7 +164,6 @@ public final class Session implements AutoCloseable {
     /** Does something, as a key or a button asks for it. */
     public void perform(Action action) {
         message = "";
-        Vec3 inside = side().scenario().tank().insideM();
         switch (action) {
             case HELP -> help = !help;
             case SAVE -> keeping.askToSave();
@@ -179,29 +176,10 @@ public final class Session implements AutoCloseable {
             case LET_GO -> letGo();
             case POINT -> pointM = pointM.isPresent() ? Optional.empty() : Optional.of(middle());
             case OTHER_SIDE -> otherSide();
-            case STILL_WATER -> showing.toggle(Layer.STILL_WATER);
-            case TRACERS -> showing.toggle(Layer.TRACERS);
-            case STREAMLINES -> showing.toggle(Layer.STREAMLINES);
-            case FAST_WATER -> showing.toggle(Layer.FAST_WATER);
-            case FAST_LESS -> fast(-1);
-            case FAST_MORE -> fast(1);
-            case SHEAR -> showing.toggle(Layer.SHEAR);
-            case DEPOSIT -> deposit();
-            case GRAINS -> strewing.toggle();
-            case GRAIN_PINCH -> strewing.pinch();
-            case GRAIN_KIND -> strewing.nextKind();
-            case JETS -> showing.toggle(Layer.JETS);
-            case NAMES -> showing.toggle(Layer.NAMES);
-            case SLICE_X -> showing.toggle(Axis.X, inside);
-            case SLICE_Y -> showing.toggle(Axis.Y, inside);
-            case SLICE_Z -> showing.toggle(Axis.Z, inside);
-            case SLICE_DOWN -> slide(-1, inside);
-            case SLICE_UP -> slide(1, inside);
-            case DIFFERENCE -> difference();
             case UNITS -> showing.use(showing.units() == Units.METRIC ? Units.US : Units.METRIC);
             case PAUSE -> pause();
             default -> {
-                if (!viewpoint.perform(action)) {
+                if (!viewpoint.perform(action) && !layering.perform(action)) {
                     new Changes(this).perform(action);
                 }
             }
@@ -238,39 +216,6 @@ public final class Session implements AutoCloseable {
             activate(1 - active);
         } else {
             message = "There is one tank here; two are opened with slackwater view A B.";
-        }
-    }
-
-    private void difference() {
-        if (sides.size() == 2) {
-            showing.toggleDifference();
-        } else {
-            message = "A difference needs two tanks: slackwater view A B.";
-        }
-    }
-
-    private void slide(int way, Vec3 insideM) {
-        if (showing.cuts().isEmpty()) {
-            message = "No slice is shown that could be slid; X, Y and Z put one into the water.";
-        }
-        showing.slide(way, insideM);
-    }
-
-    /** Shows fast water, from a speed a step lower or higher. */
-    private void fast(int way) {
-        if (!showing.shows(Layer.FAST_WATER)) {
-            showing.toggle(Layer.FAST_WATER);
-        }
-        double step = showing.units().speedMPerS(showing.units() == Units.METRIC ? 1 : 0.5);
-        double now = side().water().map(showing::fastMPerS).orElse(showing.askedFastMPerS());
-        showing.fastFrom(Math.max(step, (Math.rint(now / step) + way) * step));
-    }
-
-    private void deposit() {
-        if (sides.stream().flatMap(one -> one.water().stream()).anyMatch(water -> !water.deposits().isEmpty())) {
-            showing.toggle(Layer.DEPOSIT);
-        } else {
-            message = "No waste was followed in this water; a finished run can have that.";
         }
     }
 

@@ -40,13 +40,14 @@ class CrumbsTest {
         assertEquals(1, all.drifting());
         assertEquals(4, all.lying());
         assertEquals(1, all.onCorals());
-        assertEquals(2, all.gone());
+        assertEquals(1, all.filtered());
+        assertEquals(1, all.caught());
         assertEquals(7, all.all());
         Crumbs one = Crumbs.of("food", scene, 0, new Seats(TANK, 0.02));
         assertEquals(4, one.all(), "every second one is of the first release");
         assertEquals("25 %", one.share(1));
         assertEquals("none", one.share(0));
-        assertEquals("under 1 %", new Crumbs("food", 0, new float[3000], new float[3], 0, 0).share(1));
+        assertEquals("under 1 %", new Crumbs("food", 0, new float[3000], new float[3], 0, 0, 0).share(1));
     }
 
     /** They lie on the steps of cells, and are seen on the sand and the rock that are drawn. */
@@ -102,10 +103,12 @@ class CrumbsTest {
     /** Of many only some are drawn; the shares are of all. */
     @Test
     void ofManyOnlySomeAreDrawn() {
-        Crumbs many = new Crumbs("food", 300, new float[3 * 4000], new float[3 * 6000], 0, 0);
+        Crumbs many = new Crumbs("food", 300, new float[3 * 4000], new float[3 * 6000], 0, 0, 0);
         assertEquals(4, GrainParts.each(many));
         List<Item> items = GrainParts.of(many, new Vec3(1.2, 0.5, 0.5));
         assertEquals(2 * 1500, ((Strokes) items.get(0)).lines().lineCount());
         assertEquals(1000, ((Strokes) items.get(1)).lines().pointCount());
+        List<Legend.Patch> patches = ((Patches) GrainParts.legend(many)).patches();
+        assertEquals("one of 4 is drawn", patches.get(3).words());
     }
 }

@@ -83,7 +83,7 @@ public final class MadeUpScene {
         }
         Water water = scene.water().orElseThrow();
         return scene.with(new Water(water.flow(), water.stillProbability(), water.deposits(),
-                List.of(new Crumbs("food", 25, drifting, lying, 0, 30)), water.settled()));
+                List.of(new Crumbs("food", 25, drifting, lying, 0, 30, 0)), water.settled()));
     }
 
     private static List<CoralReading> readings(Scenario scenario) {
