@@ -54,7 +54,15 @@ final class Strewing {
         }
     }
 
+    /** A clock that stands is no fault, but grains that do not fall would look like one. */
+    private void tellOfPause() {
+        if (flows().anyMatch(LiveFlow::paused)) {
+            session.say("The water is paused: grains fall once it goes on (Space).");
+        }
+    }
+
     private void rain() {
+        tellOfPause();
         for (Side side : session.sides()) {
             kind(side).ifPresent(kind -> side.flow().ifPresent(flow -> flow.rain(kind)));
         }
@@ -84,7 +92,10 @@ final class Strewing {
             wet.forEach(side -> kind(side).ifPresent(kind -> side.flow().orElseThrow().pinch(kind, point.get())));
             if (wet.isEmpty()) {
                 session.say("There is no water at the measuring point.");
-            } else if (!session.showing().shows(Layer.GRAINS)) {
+                return;
+            }
+            tellOfPause();
+            if (!session.showing().shows(Layer.GRAINS)) {
                 session.showing().toggle(Layer.GRAINS);
             }
         }

@@ -72,6 +72,13 @@ class StrewingTest {
         await(() -> crumbs().isEmpty());
     }
 
+    @Test
+    void aPausedClockIsToldOf() {
+        session.perform(Action.PAUSE);
+        session.key(Stroke.of('B'), false);
+        assertEquals("The water is paused: grains fall once it goes on (Space).", session.message());
+    }
+
     /** Another kind is let go at once, and takes the place of the one before. */
     @Test
     void kindsGoRound() throws InterruptedException {
