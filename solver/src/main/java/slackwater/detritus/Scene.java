@@ -10,6 +10,13 @@ package slackwater.detritus;
  * @param group number of its release
  */
 public record Scene(double timeS, float[] xM, float[] yM, float[] zM, byte[] place, short[] at, short[] group) {
+    /** Room for the grains of a cloud. */
+    static Scene of(double timeS, Cloud cloud) {
+        int size = cloud.size();
+        return new Scene(timeS, new float[size], new float[size], new float[size], new byte[size], new short[size],
+                cloud.group);
+    }
+
     public int grains() {
         return xM.length;
     }

@@ -23,7 +23,8 @@ final class Start {
     private final int[] surface;
     private long draw;
 
-    private Start(Ground ground, FlowRecord record, Dice dice, Cloud cloud) {
+    /** @param cloud where they are put */
+    Start(Ground ground, FlowRecord record, Dice dice, Cloud cloud) {
         this.ground = ground;
         this.grid = record.grid();
         this.dice = dice;
@@ -38,14 +39,20 @@ final class Start {
         Start start = new Start(ground, record, dice, cloud);
         int n = 0;
         for (int group = 0; group < releases.size(); group++) {
-            for (int grain = 0; grain < releases.get(group).count(); grain++) {
-                start.put(n++, group, releases.get(group));
-            }
+            n = start.put(n, group, releases.get(group));
         }
         return cloud;
     }
 
-    private void put(int n, int group, Release release) {
+    /** Puts a release from a grain on; returns the number of the grain after its last. */
+    int put(int first, int group, Release release) {
+        for (int n = first; n < first + release.count(); n++) {
+            start(n, group, release);
+        }
+        return first + release.count();
+    }
+
+    private void start(int n, int group, Release release) {
         draw = FIRST_DRAW;
         Grain grain = release.grain();
         cloud.group[n] = (short) group;

@@ -37,9 +37,7 @@ public final class Tracker {
         this.dice = new Dice(seed);
         this.cloud = Start.of(this.releases, ground, record, dice);
         for (double timeS : schedule.scenesS()) {
-            int size = cloud.size();
-            scenes.add(new Scene(timeS, new float[size], new float[size], new float[size], new byte[size],
-                    new short[size], cloud.group));
+            scenes.add(Scene.of(timeS, cloud));
         }
     }
 
@@ -94,7 +92,7 @@ public final class Tracker {
                 count(from, to, census, counted++);
             }
             while (shown < scenes.size() && scenes.get(shown).timeS() <= nowS + NEARLY) {
-                show(from, to, scenes.get(shown++));
+                cloud.show(from, to, record.grid().cellSizeM(), scenes.get(shown++));
             }
             if (counted == times && shown == scenes.size()) {
                 return census;
@@ -118,17 +116,6 @@ public final class Tracker {
     private boolean isStillOn(int coral, int n) {
         return cloud.place[n] == Place.CORAL.ordinal() ? cloud.at[n] == coral
                 : cloud.place[n] == Place.WATER.ordinal() && ground.isAt(coral, cloud.x[n], cloud.y[n], cloud.z[n]);
-    }
-
-    private void show(int from, int to, Scene scene) {
-        float h = (float) record.grid().cellSizeM();
-        for (int n = from; n < to; n++) {
-            scene.xM()[n] = cloud.x[n] * h;
-            scene.yM()[n] = cloud.y[n] * h;
-            scene.zM()[n] = cloud.z[n] * h;
-        }
-        System.arraycopy(cloud.place, from, scene.place(), from, to - from);
-        System.arraycopy(cloud.at, from, scene.at(), from, to - from);
     }
 
     /** How many grains a list of releases comes to. */

@@ -64,29 +64,14 @@ public final class FlowRecorder implements FlowObserver {
     public void see(Snapshot now) {
         nextS = timeS.isEmpty() ? now.timeS() + intervalS : nextS + intervalS;
         timeS.add(now.timeS());
-        float scale = greatest(now) / Short.MAX_VALUE;
-        short[] packed = new short[3 * eddySum.length];
-        for (int cell = 0; cell < eddySum.length && scale > 0; cell++) {
-            packed[3 * cell] = (short) Math.round(now.u()[cell] / scale);
-            packed[3 * cell + 1] = (short) Math.round(now.v()[cell] / scale);
-            packed[3 * cell + 2] = (short) Math.round(now.w()[cell] / scale);
-        }
+        Packed packed = Packed.of(now);
         for (int cell = 0; cell < eddySum.length; cell++) {
             eddySum[cell] += now.eddyViscosityM2PerS()[cell];
         }
-        velocity.add(packed);
-        unit.add(scale);
+        velocity.add(packed.velocity());
+        unit.add(packed.unitMPerS());
         shear.add(floors.of(now.wallShear()));
         outflow = now.outflowPerS().clone();
-    }
-
-    private static float greatest(Snapshot now) {
-        float greatest = 0;
-        for (int cell = 0; cell < now.u().length; cell++) {
-            greatest = Math.max(greatest, Math.max(Math.abs(now.u()[cell]),
-                    Math.max(Math.abs(now.v()[cell]), Math.abs(now.w()[cell]))));
-        }
-        return greatest;
     }
 
     /** The whole batches that were seen; empty if there was none. */

@@ -6,8 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import slackwater.detritus.Scene;
 import slackwater.field.FlowStatistics;
 import slackwater.field.Grid;
 import slackwater.result.KeptResult;
@@ -22,13 +24,15 @@ import slackwater.result.UnreadableResult;
  * @param stillProbability that each cell's water stands still, 0..1
  * @param deposits by the name of what was let go in the tank, where it came to lie: share of it a square metre, one
  *     value a cell; empty where the run followed nothing
+ * @param grains where every grain was at the end; empty where there is no such file
  */
 public record ResultFolder(KeptResult kept, FlowStatistics flow, float[] stillProbability,
-                           Map<String, float[]> deposits) {
+                           Map<String, float[]> deposits, Optional<Scene> grains) {
     private static final long MOST_JSON_BYTES = 64L << 20;
     private static final Pattern DEPOSIT = Pattern.compile("deposit_(.+)_per_m2");
     private static final String JSON = "result.json";
     private static final String FIELD = "flow.vti";
+    private static final String GRAINS = "grains.vtp";
 
     /**
      * Reads a folder that {@link Report#write} made.
@@ -53,7 +57,8 @@ public record ResultFolder(KeptResult kept, FlowStatistics flow, float[] stillPr
                 throw new UnreadableResult(folder + ": " + JSON + " and " + FIELD
                         + " belong to different runs; run the scenario again");
             }
-            return new ResultFolder(kept, field.flow(), field.array("still_probability"), deposits(field));
+            return new ResultFolder(kept, field.flow(), field.array("still_probability"), deposits(field),
+                    GrainsFile.read(folder.resolve(GRAINS)));
         } catch (IOException unread) {
             throw new UnreadableResult(folder + ": cannot be read (" + unread.getMessage() + ")");
         }

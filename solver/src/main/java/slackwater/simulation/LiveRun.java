@@ -11,6 +11,7 @@ import slackwater.field.Probe;
 import slackwater.field.ProbeSeries;
 import slackwater.field.RunQuality;
 import slackwater.field.Settling;
+import slackwater.field.Snapshot;
 import slackwater.field.Velocity;
 import slackwater.simulation.RunOutcome.Averaged;
 import slackwater.simulation.RunOutcome.Diverged;
@@ -38,6 +39,7 @@ public final class LiveRun implements AutoCloseable {
     private long wallNs;
     private FlowState good;
     private Optional<Averaged> before = Optional.empty();
+    private Optional<Snapshots> snapshots = Optional.empty();
 
     /** Begins with the water that the layout is given, or at rest. */
     public LiveRun(Discretisation discretisation, List<Probe> watched, Backend backend) {
@@ -63,6 +65,7 @@ public final class LiveRun implements AutoCloseable {
         good = longer == 1 ? present : present.scaled(longer);
         solver.resume(good);
         discretisation = next;
+        snapshots = Optional.empty();
         begin(watched);
     }
 
@@ -121,6 +124,18 @@ public final class LiveRun implements AutoCloseable {
     /** Velocity at this moment. */
     public Velocity velocity() {
         return Bridge.velocity(course.moments(), discretisation);
+    }
+
+    /**
+     * All of this moment, with the shear on the walls at the last sample, for grains to go in. Takes longer than a
+     * velocity alone, since the flow through the faces of the cells is balanced first.
+     *
+     * @return arrays that are used again for the next moment
+     */
+    public Snapshot moment() {
+        Snapshots made = snapshots.orElseGet(() -> new Snapshots(discretisation));
+        snapshots = Optional.of(made);
+        return made.of(waterS, moments, wallStress);
     }
 
     /** How far the averages can be trusted. */

@@ -104,7 +104,7 @@ final class BenchView implements Callable<Integer> {
         Drawing drawing = Composer.draw(scene, Look.of(scene, shown, List.of(Cuts.front(scene.scenario()),
                 Cuts.side(scene.scenario()), Cuts.level(scene.scenario()))));
         double made = (System.nanoTime() - begun) * MS_PER_NS;
-        Camera camera = View.CORNER.on(drawing.boxM(), frame, Renderer.margins(drawing));
+        Camera camera = View.CORNER.on(drawing.boxM(), frame, Renderer.margins(drawing, frame, View.CORNER.lens()));
         Times smooth = round(offscreen, drawing, camera, frame, Edges.SMOOTH);
         Times quick = round(offscreen, drawing, camera, frame, Edges.QUICK);
         String what = layers.isEmpty() ? "the tank alone" : layers.size() == 1 ? layers.iterator().next().word()

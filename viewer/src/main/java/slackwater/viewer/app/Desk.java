@@ -10,6 +10,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import slackwater.report.Png;
 import slackwater.viewer.camera.Frame;
+import slackwater.viewer.camera.Margins;
 import slackwater.viewer.edit.Drag.Way;
 import slackwater.viewer.gl.Image;
 import slackwater.viewer.gl.NoGraphics;
@@ -95,6 +96,7 @@ final class Desk implements AutoCloseable {
         Optional<Frame> frame = window.frame();
         frame.ifPresent(size -> session.resize(picture(size)));
         events.forEach(event -> take(event, frame));
+        session.attend();
         frame.filter(size -> !session.closed()).ifPresent(this::draw);
     }
 
@@ -198,12 +200,17 @@ final class Desk implements AutoCloseable {
         session.resize(picture);
         double top = tops.of(session.sides());
         if (picture.widthPx() >= LEAST_PICTURE_PX && picture.heightPx() >= LEAST_PICTURE_PX) {
+            Margins words = Margins.NONE;
             for (int n = 0; n < pictures(); n++) {
                 boolean extra = n >= session.sides().size();
                 Drawing drawing = extra ? difference.draw(session)
                         : easels.get(n).draw(session, session.sides().get(n), top, elapsedS);
+                words = words.with(Renderer.margins(drawing, picture, session.camera().lens()));
                 renderers.get(n).draw(drawing, session.camera(), picture, new Target(0,
                         panelPx(frame) + n * picture.widthPx(), 0), edges);
+            }
+            if (!pointer.holds()) {
+                session.leave(words);
             }
         }
         controls(frame);

@@ -58,7 +58,8 @@ final class GlArtist implements Artist {
 
     private static Artwork.View view(Offscreen offscreen, Scene scene, View view, Set<Layer> layers, String caption) {
         Drawing drawing = Composer.draw(scene, Look.of(scene, layers, List.of()));
-        Image image = offscreen.draw(drawing, view.on(drawing.boxM(), FRAME, Renderer.margins(drawing)), FRAME);
+        Image image = offscreen.draw(drawing, view.on(drawing.boxM(), FRAME, Renderer.margins(drawing, FRAME,
+                view.lens())), FRAME);
         return new Artwork.View(Png.encode(image.widthPx(), image.heightPx(), image.rgb()), PAGE_UNITS, caption);
     }
 }

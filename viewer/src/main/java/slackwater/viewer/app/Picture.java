@@ -57,8 +57,8 @@ final class Picture implements Callable<Integer> {
     private View view;
 
     @Option(names = "--show", paramLabel = "WHAT", split = ",", description = "What to show beside the tank, with"
-            + " commas between: still-water, speed, streamlines, fast-water, tracers, shear, deposit, jets, names"
-            + " (default: still-water,jets,names).")
+            + " commas between: still-water, speed, streamlines, fast-water, tracers, shear, deposit, grains, jets,"
+            + " names (default: still-water,jets,names).")
     private List<String> shown = List.of("still-water", "jets", "names");
 
     @Option(names = "--turntable", paramLabel = "N", defaultValue = "1",
@@ -82,7 +82,7 @@ final class Picture implements Callable<Integer> {
             throw new BadInput("--turntable: found " + turns + ", must be 1 to " + MOST_TURNS + " pictures");
         }
         try (Offscreen offscreen = Offscreen.open()) {
-            Camera camera = view.on(drawing.boxM(), frame, Renderer.margins(drawing));
+            Camera camera = view.on(drawing.boxM(), frame, Renderer.margins(drawing, frame, view.lens()));
             for (int n = 0; n < turns; n++) {
                 write(offscreen.draw(drawing, camera.orbited(2 * Math.PI * n / turns, 0), frame), file(n));
             }

@@ -42,6 +42,7 @@ import slackwater.viewer.window.Window.NoWindow;
             "  slackwater view my-tank.toml other-tank.toml   side by side, with their difference"})
 final class Watch implements Callable<Integer> {
     private static final int[] SIZE = {1280, 800};
+    private static final int MOST_TANKS = 2;
 
     @Parameters(paramLabel = "SCENARIO-or-RESULT", arity = "1..2",
             description = "One or two scenario files (.toml) or folders of finished runs.")
@@ -188,6 +189,10 @@ final class Watch implements Callable<Integer> {
         }
         if (scale != 0 && !(scale >= 0.5 && scale <= 4)) {
             throw new BadInput("--scale: found " + scale + ", must be 0.5 to 4");
+        }
+        if (sources.size() > MOST_TANKS) {
+            throw new BadInput("found " + sources.size() + " tanks, must be one or two: a window shows two side by"
+                    + " side at most");
         }
         sources.stream().filter(source -> !Files.exists(source)).findFirst().ifPresent(gone -> {
             throw new BadInput(gone + " is missing; give a scenario file (.toml) or the folder of a finished run");

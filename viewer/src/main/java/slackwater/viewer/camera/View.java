@@ -24,6 +24,10 @@ public enum View {
         return word;
     }
 
+    public Lens lens() {
+        return lens;
+    }
+
     /** A camera on this side that sees all of a box, within the margins. */
     public Camera on(Bounds boxM, Frame frame, Margins margins) {
         double size = boxM.size().length();

@@ -71,8 +71,8 @@ public final class Renderer implements AutoCloseable {
     private Edges edges = Edges.QUICK;
 
     /** Room that the words on a drawing need about the tank; what a camera is to be fitted within. */
-    public static Margins margins(Drawing drawing) {
-        return Overlay.margins(drawing);
+    public static Margins margins(Drawing drawing, Frame frame, Lens lens) {
+        return Overlay.margins(drawing, frame, lens);
     }
 
     /** Draws with smooth edges into a part of a framebuffer, which stays bound. */
@@ -101,7 +101,7 @@ public final class Renderer implements AutoCloseable {
         blend();
         sheet.begin(frame);
         Overlay overlay = new Overlay(sheet, drawing, frame, camera);
-        if (!placing.holds(drawing, camera, frame, margins(drawing))) {
+        if (!placing.holds(drawing, camera, frame, margins(drawing, frame, camera.lens()))) {
             placing = overlay.placing();
         }
         overlay.put(placing);

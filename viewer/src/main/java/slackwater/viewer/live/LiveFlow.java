@@ -11,11 +11,14 @@ import java.util.function.IntToDoubleFunction;
 import slackwater.analysis.Assessor;
 import slackwater.analysis.Probes;
 import slackwater.backend.cpu.CpuBackend;
+import slackwater.detritus.Grain;
 import slackwater.discretisation.Discretisation;
 import slackwater.discretisation.Discretiser;
 import slackwater.discretisation.Voxels;
 import slackwater.field.Probe;
+import slackwater.field.Settling;
 import slackwater.field.UnfitGrid;
+import slackwater.geometry.Vec3;
 import slackwater.scenario.Scenario;
 import slackwater.simulation.LiveRun;
 import slackwater.simulation.RunOutcome.Averaged;
@@ -34,9 +37,10 @@ public final class LiveFlow implements AutoCloseable {
     /**
      * Measured with terrace-120 while a pump was moved over and over: 288 000 cells went on in 250 MB once and not in
      * 280 another time, 567 000 in 514 MB and not in 430. Populations are there up to four times while a layout
-     * changes, means twice, and large arrays leave gaps.
+     * changes, means twice, and large arrays leave gaps. 150 more are for grains: the balanced flow of two moments, by
+     * count of its arrays.
      */
-    private static final long BYTES_PER_CELL = 1000;
+    private static final long BYTES_PER_CELL = 1150;
     private static final long FIXED_BYTES = 64L << 20;
     private static final long IDLE_NS = 20_000_000;
     private static final double NS = 1e-9;
@@ -47,6 +51,7 @@ public final class LiveFlow implements AutoCloseable {
     private final AtomicReference<Optional<Scenario>> wanted = new AtomicReference<>(Optional.empty());
     private final AtomicReference<Optional<Snapshot>> latest = new AtomicReference<>(Optional.empty());
     private final AtomicReference<Optional<String>> failure = new AtomicReference<>(Optional.empty());
+    private final Sower sower = new Sower(SEED);
     private final Thread thread = new Thread(this::work, "water");
     private volatile boolean closing;
     private volatile Optional<String> trouble = Optional.empty();
@@ -60,6 +65,8 @@ public final class LiveFlow implements AutoCloseable {
     private Optional<LiveRun> run = Optional.empty();
     private Optional<Snapshot.Mean> mean = Optional.empty();
     private int halvings;
+    /** The layout with its usual steps, where the water is still too fast for those. */
+    private Optional<Discretisation> held = Optional.empty();
     private boolean stopped;
     private double pace;
     private long meanAtNs;
@@ -110,6 +117,21 @@ public final class LiveFlow implements AutoCloseable {
     /** Whether the water rests by now; a step that was under way when it was stopped is still finished. */
     public boolean resting() {
         return resting;
+    }
+
+    /** Lets grains of a kind go all over the surface; those before are forgotten. The same kind goes the same way. */
+    public void rain(Grain kind) {
+        sower.rain(kind);
+    }
+
+    /** Lets a pinch of a kind go at a place in the water, metres, beside those of the same kind that are there. */
+    public void pinch(Grain kind, Vec3 atM) {
+        sower.pinch(kind, atM);
+    }
+
+    /** Takes all grains away. */
+    public void clear() {
+        sower.stop();
     }
 
     /** The water as it was last, empty until there is some; never waits. */
@@ -174,7 +196,10 @@ public final class LiveFlow implements AutoCloseable {
             boolean sameRock = next.rocks().equals(scenario.rocks()) && next.tank().equals(scenario.tank());
             Voxels cut = voxels.filter(kept -> sameRock)
                     .orElseGet(() -> Voxels.of(next.tank(), next.rocks(), cellSizeM));
-            Discretisation set = Discretiser.discretise(next, cut, SEED, haste.applyAsDouble(0));
+            Discretisation usual = Discretiser.discretise(next, cut, SEED, haste.applyAsDouble(0));
+            double share = latest.get().map(now -> Stride.share(usual, now.velocity())).orElse(1.0);
+            Discretisation set = share < 1 ? Discretiser.discretise(next, cut, SEED, haste.applyAsDouble(0) * share)
+                    : usual;
             List<Probe> watched = Probes.of(next, cut.grid(), cut.fluid());
             scenario = next;
             voxels = Optional.of(cut);
@@ -183,6 +208,7 @@ public final class LiveFlow implements AutoCloseable {
             stopped = false;
             trouble = Optional.empty();
             mean = Optional.empty();
+            held = share < 1 ? Optional.of(usual) : Optional.empty();
             start(set);
         } catch (UnfitGrid unfit) {
             trouble = Optional.of((run.isPresent() ? "The water goes on as before: " : "") + unfit.getMessage() + ".");
@@ -195,6 +221,7 @@ public final class LiveFlow implements AutoCloseable {
         } else {
             run = Optional.of(new LiveRun(set, probes, backend));
         }
+        sower.change(scenario);
         publish(run.get());
     }
 
@@ -210,6 +237,18 @@ public final class LiveFlow implements AutoCloseable {
         double share = Math.min(1, tookS / PACE_MEMORY_S);
         pace = pace == 0 ? now : pace + share * (now - pace);
         publish(water);
+        stretch(water.settling().stage());
+    }
+
+    /** Goes over to a layout's usual steps, once water that was faster before has slowed down. */
+    private void stretch(Settling.Stage stage) {
+        if (stage != Settling.Stage.DEVELOPING || halvings > 0) {
+            held = Optional.empty(); // averages would begin anew
+        }
+        held.filter(usual -> Stride.share(usual, latest.get().orElseThrow().velocity()) == 1).ifPresent(usual -> {
+            held = Optional.empty();
+            start(usual);
+        });
     }
 
     /** Tries again with half the step, from the last good water; after some times, stops there. */
@@ -233,7 +272,17 @@ public final class LiveFlow implements AutoCloseable {
             mean = water.averaged().map(this::judged).or(() -> mean);
             meanAtNs = System.nanoTime();
         }
-        latest.set(Optional.of(new Snapshot(scenario, water.velocity(), mean, water.settling(), water.waterS(), pace)));
+        latest.set(Optional.of(new Snapshot(scenario, water.velocity(), mean, water.settling(), water.waterS(), pace,
+                grains(water))));
+    }
+
+    private Optional<Sown> grains(LiveRun water) {
+        try {
+            return sower.follow(water, scenario);
+        } catch (UnfitGrid dry) {
+            trouble = Optional.of("Nothing was let go there: " + dry.getMessage() + ".");
+            return latest.get().flatMap(Snapshot::grains);
+        }
     }
 
     private Snapshot.Mean judged(Averaged averaged) {

@@ -16,9 +16,10 @@ import slackwater.scenario.Scenario;
  * @param settling how far the averages can be trusted
  * @param waterS water time since the start, seconds
  * @param pace water seconds in a second of the clock
+ * @param grains what was let go in it; empty where nothing was
  */
 public record Snapshot(Scenario scenario, Velocity velocity, Optional<Mean> mean, Settling settling, double waterS,
-                       double pace) {
+                       double pace, Optional<Sown> grains) {
     /** Averages and what they mean for the tank. The same object as long as they are the same. */
     public record Mean(FlowStatistics flow, Assessment assessment) {
     }

@@ -137,6 +137,7 @@ public final class Panel {
         boolean grains = side().water().map(water -> !water.deposits().isEmpty()).orElse(false);
         rows.buttons(List.of(layer(Action.SHEAR, "Shear", Layer.SHEAR), button(Action.DEPOSIT, "Deposit",
                 session.showing().layers().contains(Layer.DEPOSIT), grains)));
+        grains();
         rows.buttons(List.of(layer(Action.JETS, "Jets", Layer.JETS), layer(Action.NAMES, "Names", Layer.NAMES)));
         rows.buttons(List.of(button(Action.PAUSE, "Pause", side().flow().map(LiveFlow::paused).orElse(false),
                 side().flow().isPresent()), button(Action.DIFFERENCE, "Difference", session.showing().difference(),
@@ -147,6 +148,18 @@ public final class Panel {
         }
     }
 
+    /** Grains on or off; where they are on, their kind, and a pinch of them. */
+    private void grains() {
+        boolean on = session.showing().shows(Layer.GRAINS);
+        boolean live = side().flow().isPresent();
+        boolean ended = side().water().map(water -> !water.crumbs().isEmpty()).orElse(false);
+        rows.buttons(List.of(button(Action.GRAINS, on ? "Grains" : "Let grains fall", on, live || ended)));
+        if (on) {
+            rows.buttons(List.of(button(Action.GRAIN_KIND, session.showing().kind(), false, true),
+                    button(Action.GRAIN_PINCH, "Pinch", false, live && session.pointM().isPresent())));
+        }
+    }
+
     /** From which speed water counts as fast: a number, and back to what nine tenths of the water keep below. */
     private void fast() {
         Optional<Water> water = side().water();
@@ -154,8 +167,10 @@ public final class Panel {
             return;
         }
         Units units = session.showing().units();
-        rows.field(new Field("fast", "fast above", Rows.shown(Math.rint(10 * units
-                .speedNumber(session.showing().fastMPerS(water.get()))) / 10),
+        // By itself the speed is that of the picture, which comes a little later than the water.
+        double fast = session.showing().asksForFast() ? session.showing().fastMPerS(water.get())
+                : side().drawnFastMPerS().orElseGet(() -> session.showing().fastMPerS(water.get()));
+        rows.field(new Field("fast", "fast above", Rows.shown(Math.rint(10 * units.speedNumber(fast)) / 10),
                 units.speedUnit(), units == Units.METRIC ? 1 : 0.5, value ->
                         session.showing().fastFrom(units.speedMPerS(value))), typing, true);
         if (session.showing().asksForFast()) {

@@ -63,8 +63,8 @@ public final class Sheets {
         double wide = Math.min(960, width - 20);
         double left = (width - wide) / 2;
         double column = (wide - 60) / 3;
-        List<List<String>> columns = List.of(List.of("Help", "File", "View", "Choose"), List.of("Change"),
-                List.of("Show", "Pointer"));
+        List<List<String>> columns = List.of(List.of("Help", "File", "View", "Choose"), List.of("Change", "Pointer"),
+                List.of("Show"));
         int longest = columns.stream().mapToInt(groups -> groups.stream().mapToInt(group -> lines(group).size() + 2)
                 .sum()).max().orElse(1);
         double high = longest * LINE + 40;

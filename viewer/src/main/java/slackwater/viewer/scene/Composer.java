@@ -88,11 +88,24 @@ public final class Composer {
             legends.add(new Bar("mean speed, " + speeds.unit(), speeds));
         }
         ground(water);
+        grains(water);
         if (look.shows(Layer.STILL_WATER)) {
             items.addAll(WaterParts.still(water, level));
         }
         if (look.shows(Layer.FAST_WATER)) {
             items.addAll(WaterParts.fast(water, look.fastMPerS(), level));
+        }
+    }
+
+    /** Where the grains of the first kind ended. */
+    private void grains(Water water) {
+        if (look.shows(Layer.GRAINS)) {
+            water.crumbs().stream().findFirst().ifPresentOrElse(crumbs -> {
+                items.addAll(GrainParts.of(crumbs, scene.scenario().tank().insideM()));
+                legends.add(GrainParts.legend(crumbs));
+                notes.add("Single grains of " + crumbs.what() + ", let go all over the surface and followed for "
+                        + Math.round(crumbs.timeS()) + " s of this water.");
+            }, () -> notes.add("No grains were let go in this water, so there are none to show."));
         }
     }
 
@@ -128,7 +141,9 @@ public final class Composer {
             patches.add(new Patch(WaterParts.FAST_SEEN, "fast water: above " + look.units().speed(look.fastMPerS())
                     + " " + look.units().speedUnit()));
         }
-        if (look.shows(Layer.JETS)) {
+        boolean pumped = scene.scenario().returnLine().isPresent()
+                || scene.scenario().pumps().stream().anyMatch(pump -> pump.outputFraction() > 0);
+        if (pumped && look.shows(Layer.JETS)) {
             patches.add(new Patch(Palette.JET.withOpacity(0.35), "jet in open water, out to half its speed"));
         }
         return patches.isEmpty() ? Optional.empty() : Optional.of(new Patches("", patches));

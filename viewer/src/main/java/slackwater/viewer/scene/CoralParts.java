@@ -52,6 +52,18 @@ public final class CoralParts {
         return coral.atM().plus(coral.facing().normalised().times(coral.sizeM() * height));
     }
 
+    /** How high a coral's sign stands before its foot, so far beside its middle, about; metres. */
+    static double heightM(Coral coral, double besideM) {
+        double r = coral.sizeM() / 2;
+        double out = Math.min(1, besideM / r);
+        return switch (coral.group()) {
+            case PLATING -> (0.25 + 0.13 * out) * r;
+            case LARGE_POLYP -> 0.88 * r * Math.sqrt(1 - 0.85 * out * out);
+            case SOFT -> r;
+            case SMALL_POLYP -> r * Math.sqrt(1 - 0.85 * out * out);
+        };
+    }
+
     private static Ring ring(double alongM, double radiusM) {
         return new Ring(alongM, radiusM);
     }

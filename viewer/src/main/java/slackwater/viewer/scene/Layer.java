@@ -8,7 +8,7 @@ import java.util.Optional;
 public enum Layer {
     STILL_WATER("still-water", true), SPEED("speed", true), STREAMLINES("streamlines", true),
     FAST_WATER("fast-water", true), TRACERS("tracers", true), SHEAR("shear", true), DEPOSIT("deposit", true),
-    JETS("jets", false), NAMES("names", false);
+    GRAINS("grains", true), JETS("jets", false), NAMES("names", false);
 
     private final String word;
     private final boolean needsWater;

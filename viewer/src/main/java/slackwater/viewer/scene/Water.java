@@ -1,6 +1,7 @@
 package slackwater.viewer.scene;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import slackwater.field.FlowStatistics;
 
@@ -10,16 +11,18 @@ import slackwater.field.FlowStatistics;
  * @param flow the averaged flow
  * @param stillProbability that each cell's water stands still, 0..1, one value a cell
  * @param deposits by the name of what was let go, where it came to lie: share of it a square metre, one value a cell
+ * @param crumbs where single grains ended, of each kind that was let go in the tank
  * @param settled whether the numbers can be relied on yet
  */
 public record Water(FlowStatistics flow, float[] stillProbability, Map<String, float[]> deposits,
-                    boolean settled) {
+                    List<Crumbs> crumbs, boolean settled) {
     private static final double[] TOPS_M_PER_S = {0.02, 0.05, 0.08, 0.10, 0.12, 0.15, 0.20, 0.25, 0.30, 0.40, 0.50,
         0.60, 0.80, 1.0, 1.5, 2.0, 3.0};
     private static final double TOP_SHARE = 0.98;
     private static final int CLASSES = 4096;
 
     public Water {
+        crumbs = List.copyOf(crumbs);
         if (stillProbability.length != flow.grid().cells()) {
             throw new IllegalArgumentException("every cell must have a chance of standing still");
         }
@@ -27,7 +30,12 @@ public record Water(FlowStatistics flow, float[] stillProbability, Map<String, f
 
     /** Water in which nothing was followed. */
     public Water(FlowStatistics flow, float[] stillProbability, boolean settled) {
-        this(flow, stillProbability, Map.of(), settled);
+        this(flow, stillProbability, Map.of(), List.of(), settled);
+    }
+
+    /** Water without single grains. */
+    public Water(FlowStatistics flow, float[] stillProbability, Map<String, float[]> deposits, boolean settled) {
+        this(flow, stillProbability, deposits, List.of(), settled);
     }
 
     /** Where all that was let go came to lie, the mean over its kinds: share of it a square metre, one value a cell. */

@@ -79,7 +79,7 @@ public final class Changes {
         Optional<Thing> thing = session.selected();
         if (thing.isPresent() && side.editable()) {
             Vec3 to = session.steps().place(thing.get().atM(now()).plus(byM));
-            side.change("move " + thing.get(), Edits.moved(now(), thing.get(), to));
+            side.layout().change("move " + thing.get(), Edits.moved(now(), thing.get(), to));
         } else if (thing.isEmpty() && session.pointM().isPresent()) {
             Vec3 inside = now().tank().insideM();
             Vec3 to = session.steps().place(session.pointM().get().plus(byM));
@@ -176,7 +176,7 @@ public final class Changes {
             session.say("A finished result stays as it is; open its scenario to change the layout.");
             return;
         }
-        session.selected().ifPresentOrElse(thing -> side.change(kind + " " + thing, change.apply(thing)),
+        session.selected().ifPresentOrElse(thing -> side.layout().change(kind + " " + thing, change.apply(thing)),
                 () -> session.say("Choose something first: click it, or press Tab."));
     }
 
@@ -214,7 +214,7 @@ public final class Changes {
             session.say("A finished result stays as it is; open its scenario to change the layout.");
             return;
         }
-        side.change("add " + added, more);
+        side.layout().change("add " + added, more);
         session.select(Optional.of(added));
     }
 

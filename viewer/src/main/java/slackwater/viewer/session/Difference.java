@@ -2,7 +2,9 @@ package slackwater.viewer.session;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
@@ -78,7 +80,7 @@ public final class Difference {
     }
 
     /** A difference with its colours, cut. */
-    private record Sliced(ColourScale scale, List<Item> slices) {
+    private record Sliced(ColourScale scale, Map<Axis, Item> slices) {
     }
 
     private final Lasting<Field> field;
@@ -117,7 +119,13 @@ public final class Difference {
             return new Drawing("Difference", List.of("Both tanks must have water under way first."), items, List.of(),
                     List.of(), Scene.of(shown).glassM(), units.rulers());
         }
-        items.addAll(difference.get().slices());
+        // A slice that was switched off is gone at once.
+        List<Axis> wanted = cuts(session, first).stream().map(Cut::axis).toList();
+        difference.get().slices().forEach((axis, slice) -> {
+            if (wanted.contains(axis)) {
+                items.add(slice);
+            }
+        });
         boolean settled = first.settled() && second.settled();
         String note = second.name() + " less " + first.name() + (settled ? "." : ": not settled yet.");
         List<Label> labels = session.showing().shows(Layer.NAMES) ? labels(first, second, units, settled) : List.of();
@@ -140,20 +148,25 @@ public final class Difference {
         if (one.isEmpty() || other.isEmpty()) {
             return Optional.empty();
         }
-        List<Cut> cuts = session.showing().cuts().isEmpty()
-                ? List.of(new Cut(Axis.Y, first.scenario().tank().insideM().y() / 2)) : session.showing().cuts();
+        List<Cut> cuts = cuts(session, first);
         return field.of(List.of(one.get(), other.get()), () -> Field.of(one.get(), other.get()))
                 .flatMap(now -> sliced.of(List.of(now, cuts, units), () -> sliced(now, cuts, units)));
+    }
+
+    private static List<Cut> cuts(Session session, Side first) {
+        return session.showing().cuts().isEmpty()
+                ? List.of(new Cut(Axis.Y, first.scenario().tank().insideM().y() / 2)) : session.showing().cuts();
     }
 
     private static Sliced sliced(Field field, List<Cut> cuts, Units units) {
         double end = field.endMPerS();
         ColourScale scale = units == Units.METRIC ? ColourScale.ofDifference(end)
                 : new ColourScale(ColourMap.MANAGUA, -end, end, false, units.speedUnit(), 1 / 0.0254);
-        List<Item> slices = new ArrayList<>();
+        Map<Axis, Item> slices = new EnumMap<>(Axis.class);
         for (Cut cut : cuts) {
             SliceSheet sheet = SliceSheet.of(field.first().grid(), field.both(), field.fasterMPerS(), cut);
-            slices.add(new Item.Body(sheet.surface(), scale.fractions(sheet.values()), Paint.mapped(scale.map())));
+            slices.put(cut.axis(), new Item.Body(sheet.surface(), scale.fractions(sheet.values()),
+                    Paint.mapped(scale.map())));
         }
         return new Sliced(scale, slices);
     }

@@ -1,20 +1,18 @@
 package slackwater.viewer.session;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Executor;
 import slackwater.analysis.CoralReading;
 import slackwater.field.Velocity;
 import slackwater.geometry.Mesh;
-import slackwater.geometry.Vec3;
 import slackwater.scenario.Scenario;
 import slackwater.viewer.colour.ColourScale;
 import slackwater.viewer.scene.Composer;
 import slackwater.viewer.scene.CoralParts;
 import slackwater.viewer.scene.Drawing;
+import slackwater.viewer.scene.GrainParts;
 import slackwater.viewer.scene.Item;
 import slackwater.viewer.scene.Label;
 import slackwater.viewer.scene.Labels;
@@ -24,7 +22,6 @@ import slackwater.viewer.scene.Look;
 import slackwater.viewer.scene.Palette;
 import slackwater.viewer.scene.PumpParts;
 import slackwater.viewer.scene.Scene;
-import slackwater.viewer.scene.StreamParts;
 import slackwater.viewer.scene.TankParts;
 import slackwater.viewer.scene.Units;
 import slackwater.viewer.scene.Water;
@@ -43,6 +40,8 @@ public final class Easel {
     private static final int TRAIL_PIECES = 4;
     private static final double LONGEST_STEP_S = 0.1;
 
+    private static final Wet.Picture DRY = new Wet.Picture(List.of(), List.of(), false, Optional.empty());
+
     /** What the still part of a picture is made of. */
     private record Still(List<Object> from, List<Item> items) {
     }
@@ -52,9 +51,10 @@ public final class Easel {
     }
 
     private final Lasting<List<Item>> tank;
-    private final Lasting<Drawing> wet;
+    private final Wet wet;
     private final Handles handles = new Handles();
     private Still pumps = new Still(List.of(), List.of());
+    private Still grains = new Still(List.of(), List.of());
     private Still corals = new Still(List.of(), List.of());
     private Optional<Drift> drift = Optional.empty();
     private Optional<Polylines> trails = Optional.empty();
@@ -72,7 +72,7 @@ public final class Easel {
      */
     public Easel(Executor elsewhere) {
         tank = new Lasting<>(elsewhere);
-        wet = new Lasting<>(elsewhere);
+        wet = new Wet(elsewhere);
     }
 
     /**
@@ -84,26 +84,34 @@ public final class Easel {
     public Drawing draw(Session session, Side side, double topMPerS, double elapsedS) {
         Scenario scenario = side.scenario();
         Showing showing = session.showing();
-        List<Item> items = new ArrayList<>();
-        boolean mapped = side.water().map(water -> showing.shows(Layer.SHEAR)
-                || showing.shows(Layer.DEPOSIT) && !water.deposits().isEmpty()).orElse(false);
-        items.addAll(tank(scenario, mapped));
+        Wet.Picture picture = side.water().map(water -> wet.draw(session, side, water, topMPerS)).orElse(DRY);
+        side.drew(picture.fastMPerS());
+        List<Item> items = new ArrayList<>(tank(scenario, picture.mapped()));
         boolean cones = showing.shows(Layer.JETS);
         pumps = kept(pumps, List.of(scenario.pumps(), scenario.returnLine(), cones, scenario.tank()),
                 () -> PumpParts.of(scenario, cones));
         corals = kept(corals, List.of(scenario.corals()), () -> CoralParts.of(scenario));
         items.addAll(pumps.items());
         items.addAll(corals.items());
-        Optional<Drawing> made = side.water().flatMap(water -> wet(session, side, water, topMPerS));
-        made.ifPresent(drawing -> items.addAll(drawing.items()));
-        List<Legend> legends = new ArrayList<>(made.orElseGet(() -> Composer.water(Scene.of(scenario),
-                new Look(showing.layers(), List.of(), topMPerS, topMPerS, showing.units()))).legends());
+        items.addAll(picture.items());
+        List<Legend> legends = new ArrayList<>(picture.legends());
+        legends.addAll(Composer.water(Scene.of(scenario), new Look(showing.layers(), List.of(), topMPerS, topMPerS,
+                showing.units())).legends());
         ColourScale scale = showing.units().speedScale(topMPerS);
         if (showing.shows(Layer.TRACERS)) {
             drift(side, elapsedS).ifPresent(now -> items.add(specks(now, scale)));
-            if (legends.stream().noneMatch(Legend.Bar.class::isInstance) && tracers.isPresent()) {
+            boolean told = legends.stream().anyMatch(legend -> legend instanceof Legend.Bar bar
+                    && bar.scale().equals(scale));
+            if (!told && tracers.isPresent()) {
                 legends.add(0, new Legend.Bar("speed, " + scale.unit(), scale));
             }
+        }
+        if (showing.shows(Layer.GRAINS)) {
+            side.crumbs(showing.kind()).ifPresent(crumbs -> {
+                grains = kept(grains, List.of(crumbs), () -> GrainParts.of(crumbs, scenario.tank().insideM()));
+                items.addAll(grains.items());
+                legends.add(GrainParts.legend(crumbs));
+            });
         }
         boolean chosen = session.side() == side;
         items.addAll(handles.of(session, scenario, chosen ? session.selected() : Optional.empty()));
@@ -113,7 +121,7 @@ public final class Easel {
                 .filter(label -> !told.equals(Optional.of(label.title()))).toList() : List.of();
         boolean awaited = showing.shows(Layer.STILL_WATER) && !side.knowsStillWater();
         List<String> notes = Status.notes(side, showing.units(), awaited, session.frame().widthUnits());
-        return new Drawing(scenario.name(), notes, items, labels, legends, Scene.of(scenario).glassM(),
+        return new Drawing(scenario.name(), notes, items, labels, Legend.gathered(legends), Scene.of(scenario).glassM(),
                 showing.units().rulers());
     }
 
@@ -127,36 +135,12 @@ public final class Easel {
 
     /** Follows the pointer at once; only the many triangles of a scan come a little later. */
     private List<Item> tank(Scenario scenario, boolean mapped) {
-        List<Object> from = List.of(scenario.tank(), scenario.rocks(), scenario.overflow(), mapped);
+        List<Object> from = List.of(scenario.tank(), scenario.rocks(), scenario.overflow());
         Optional<List<Item>> first = scenario.rocks().stream().anyMatch(rock -> rock.solid() instanceof Mesh)
-                ? tank.of(from, () -> made(scenario, mapped)) : Optional.empty();
-        return first.orElseGet(() -> tank.now(from, () -> made(scenario, mapped)));
-    }
-
-    private static List<Item> made(Scenario scenario, boolean mapped) {
-        return TankParts.of(scenario).stream().filter(item -> !mapped
-                || !item.paint().colour().equals(Palette.ROCK)).toList();
-    }
-
-    private Optional<Drawing> wet(Session session, Side side, Water water, double topMPerS) {
-        Set<Layer> layers = EnumSet.noneOf(Layer.class);
-        layers.addAll(session.showing().layers());
-        layers.removeAll(EnumSet.of(Layer.TRACERS, Layer.NAMES));
-        if (!side.knowsStillWater()) {
-            layers.remove(Layer.STILL_WATER);
-        }
-        Scenario scenario = side.scenario();
-        Optional<Vec3> point = session.pointM();
-        Look look = new Look(layers, session.showing().cuts(), topMPerS, session.showing().fastMPerS(water),
-                session.showing().units());
-        // Maps lie on the sand and rock of the layout, and streamlines begin at its pumps.
-        return wet.of(List.of(water, look, point, scenario.tank(), scenario.rocks(),
-                look.shows(Layer.STREAMLINES) ? scenario.pumps() : List.of()), () -> {
-            Drawing drawing = Composer.water(new Scene(scenario, Optional.of(water), List.of()), look);
-            List<Item> items = new ArrayList<>(drawing.items());
-            point.ifPresent(at -> items.addAll(StreamParts.through(at, water, look.units().speedScale(topMPerS))));
-            return new Drawing("", List.of(), items, List.of(), drawing.legends(), drawing.boxM());
-        });
+                ? tank.of(from, () -> TankParts.of(scenario)) : Optional.empty();
+        List<Item> all = first.orElseGet(() -> tank.now(from, () -> TankParts.of(scenario)));
+        // Rock gives way to its map.
+        return mapped ? all.stream().filter(item -> !item.paint().colour().equals(Palette.ROCK)).toList() : all;
     }
 
     /** The same object as long as the specks stand still. */

@@ -1,8 +1,10 @@
 package slackwater.viewer.session;
 
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioFile;
 import slackwater.viewer.edit.Soundness;
@@ -64,6 +66,11 @@ final class Examination {
         }
     }
 
+    /** Looks into something else beside the window, after what is under way. */
+    CompletableFuture<Outlook> outlook(Supplier<Outlook> question) {
+        return CompletableFuture.supplyAsync(question, beside);
+    }
+
     /** Waits until the last layout has been looked into. */
     void settle() {
         CountDownLatch done = new CountDownLatch(1);
@@ -80,7 +87,12 @@ final class Examination {
         return Draft.beside(file.file(), copy).read();
     }
 
-    void dropDraft(ScenarioFile file) {
+    private void dropDraft(ScenarioFile file) {
         Draft.beside(file.file(), copy).remove();
+    }
+
+    /** Forgets the draft, once what is under way is done. */
+    void forget(ScenarioFile file) {
+        beside.execute(() -> dropDraft(file));
     }
 }

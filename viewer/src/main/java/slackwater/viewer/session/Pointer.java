@@ -87,7 +87,7 @@ public final class Pointer {
         moved |= Math.hypot(xPx - startX, yPx - startY) > STILL_UNITS * scale;
         if (drag.isPresent()) {
             if (moved) {
-                session.side().preview(drag.get().at(ray(xPx, yPx), session.steps()));
+                session.side().layout().preview(drag.get().at(ray(xPx, yPx), session.steps()));
             }
         } else if (moved && held.get() == Button.MAIN) {
             session.look(session.camera().orbited(-(xPx - lastX) / scale * RAD_A_UNIT,
@@ -102,19 +102,19 @@ public final class Pointer {
     /** The button comes up: what was dragged stays where it is; a click chooses or measures. */
     public void release(double xPx, double yPx) {
         if (drag.isPresent() && moved) {
-            session.side().change("drag " + startX + " " + System.nanoTime(),
+            session.side().layout().change("drag " + startX + " " + System.nanoTime(),
                     drag.get().at(ray(xPx, yPx), session.steps()));
         } else if (held.equals(Optional.of(Button.MAIN)) && !moved) {
             click(xPx, yPx);
         }
-        session.side().dropPreview();
+        session.side().layout().dropPreview();
         drag = Optional.empty();
         held = Optional.empty();
     }
 
     /** Lets go of what is dragged and leaves it where it was. */
     public void cancel() {
-        session.side().dropPreview();
+        session.side().layout().dropPreview();
         drag = Optional.empty();
         held = Optional.empty();
     }

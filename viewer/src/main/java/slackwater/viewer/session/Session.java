@@ -2,37 +2,27 @@ package slackwater.viewer.session;
 
 import java.util.List;
 import java.util.Optional;
-import slackwater.geometry.Bounds;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Scenario;
 import slackwater.viewer.camera.Camera;
 import slackwater.viewer.camera.Frame;
 import slackwater.viewer.camera.Margins;
-import slackwater.viewer.camera.View;
 import slackwater.viewer.edit.Steps;
 import slackwater.viewer.edit.Thing;
 import slackwater.viewer.live.LiveFlow;
-import slackwater.viewer.scene.Layer;
 import slackwater.viewer.scene.Units;
-import slackwater.viewer.shape.Axis;
 
 /**
  * All that goes on at a window, of one tank or of two side by side. It belongs to one thread; nothing in it waits for
  * the water.
  */
 public final class Session implements AutoCloseable {
-    private static final double ORBIT_RAD = Math.toRadians(5);
-    private static final double PAN_PX = 40;
-    private static final double ZOOM = 1.12;
-    private static final Margins ROOM = new Margins(36, 36, 104, 90);
-
     private final List<Side> sides;
     private final Showing showing = new Showing();
     private final Keeping keeping = new Keeping(this);
+    private final Layering layering = new Layering(this);
     private int active;
-    private Frame frame = new Frame(800, 600, 1);
-    private Camera camera;
-    private boolean fitted = true;
+    private final Viewpoint viewpoint;
     private Optional<Thing> selected = Optional.empty();
     private Optional<Vec3> pointM = Optional.empty();
     private Optional<Question> question = Optional.empty();
@@ -44,7 +34,7 @@ public final class Session implements AutoCloseable {
     /** @param sides one or two tanks */
     public Session(List<Side> sides, Units units) {
         this.sides = List.copyOf(sides);
-        this.camera = View.CORNER.on(boxM(), frame, ROOM);
+        this.viewpoint = new Viewpoint(this.sides);
         showing.use(units);
         for (int n = 0; n < sides.size(); n++) {
             Side side = sides.get(n);
@@ -78,42 +68,26 @@ public final class Session implements AutoCloseable {
     }
 
     public Camera camera() {
-        return camera;
+        return viewpoint.camera();
     }
 
     void look(Camera other) {
-        camera = other;
-        fitted = false;
+        viewpoint.look(other);
     }
 
     /** The size of one tank's picture. */
     public Frame frame() {
-        return frame;
+        return viewpoint.frame();
     }
 
     /** Says how large the picture of one tank is; a tank that filled it goes on filling it. */
     public void resize(Frame other) {
-        boolean same = other.equals(frame);
-        frame = other;
-        if (fitted && !same) {
-            fit();
-        }
+        viewpoint.resize(other);
     }
 
-    private void fit() {
-        camera = camera.fitted(boxM(), frame, ROOM);
-        fitted = true;
-    }
-
-    private void look(View side) {
-        camera = side.on(boxM(), frame, ROOM);
-        fitted = true;
-    }
-
-    /** A box about all the tanks. */
-    private Bounds boxM() {
-        return sides.stream().map(side -> new Bounds(Vec3.ZERO, side.scenario().tank().insideM()))
-                .reduce(Bounds::around).orElseThrow();
+    /** Says how much room the words about the tanks need. */
+    public void leave(Margins words) {
+        viewpoint.leave(words);
     }
 
     /** What is chosen, as long as the layout has it. */
@@ -190,53 +164,25 @@ public final class Session implements AutoCloseable {
     /** Does something, as a key or a button asks for it. */
     public void perform(Action action) {
         message = "";
-        Vec3 inside = side().scenario().tank().insideM();
         switch (action) {
             case HELP -> help = !help;
             case SAVE -> keeping.askToSave();
             case SCREENSHOT -> screenshot = true;
-            case UNDO -> side().undo();
-            case REDO -> side().redo();
+            case UNDO -> side().layout().undo();
+            case REDO -> side().layout().redo();
             case CLOSE -> askToClose();
-            case VIEW_FRONT -> look(View.FRONT);
-            case VIEW_SIDE -> look(View.SIDE);
-            case VIEW_TOP -> look(View.TOP);
-            case VIEW_CORNER -> look(View.CORNER);
-            case FIT -> fit();
-            case ORBIT_LEFT -> look(camera.orbited(-ORBIT_RAD, 0));
-            case ORBIT_RIGHT -> look(camera.orbited(ORBIT_RAD, 0));
-            case ORBIT_UP -> look(camera.orbited(0, ORBIT_RAD));
-            case ORBIT_DOWN -> look(camera.orbited(0, -ORBIT_RAD));
-            case PAN_LEFT -> look(camera.panned(-PAN_PX * frame.scale(), 0, frame));
-            case PAN_RIGHT -> look(camera.panned(PAN_PX * frame.scale(), 0, frame));
-            case PAN_UP -> look(camera.panned(0, -PAN_PX * frame.scale(), frame));
-            case PAN_DOWN -> look(camera.panned(0, PAN_PX * frame.scale(), frame));
-            case NEARER -> look(camera.zoomed(1 / ZOOM));
-            case FARTHER -> look(camera.zoomed(ZOOM));
             case NEXT -> step(1);
             case PREVIOUS -> step(-1);
             case LET_GO -> letGo();
             case POINT -> pointM = pointM.isPresent() ? Optional.empty() : Optional.of(middle());
             case OTHER_SIDE -> otherSide();
-            case STILL_WATER -> showing.toggle(Layer.STILL_WATER);
-            case TRACERS -> showing.toggle(Layer.TRACERS);
-            case STREAMLINES -> showing.toggle(Layer.STREAMLINES);
-            case FAST_WATER -> showing.toggle(Layer.FAST_WATER);
-            case FAST_LESS -> fast(-1);
-            case FAST_MORE -> fast(1);
-            case SHEAR -> showing.toggle(Layer.SHEAR);
-            case DEPOSIT -> deposit();
-            case JETS -> showing.toggle(Layer.JETS);
-            case NAMES -> showing.toggle(Layer.NAMES);
-            case SLICE_X -> showing.toggle(Axis.X, inside);
-            case SLICE_Y -> showing.toggle(Axis.Y, inside);
-            case SLICE_Z -> showing.toggle(Axis.Z, inside);
-            case SLICE_DOWN -> showing.slide(-1, inside);
-            case SLICE_UP -> showing.slide(1, inside);
-            case DIFFERENCE -> difference();
             case UNITS -> showing.use(showing.units() == Units.METRIC ? Units.US : Units.METRIC);
             case PAUSE -> pause();
-            default -> new Changes(this).perform(action);
+            default -> {
+                if (!viewpoint.perform(action) && !layering.perform(action)) {
+                    new Changes(this).perform(action);
+                }
+            }
         }
     }
 
@@ -273,32 +219,6 @@ public final class Session implements AutoCloseable {
         }
     }
 
-    private void difference() {
-        if (sides.size() == 2) {
-            showing.toggleDifference();
-        } else {
-            message = "A difference needs two tanks: slackwater view A B.";
-        }
-    }
-
-    /** Shows fast water, from a speed a step lower or higher. */
-    private void fast(int way) {
-        if (!showing.shows(Layer.FAST_WATER)) {
-            showing.toggle(Layer.FAST_WATER);
-        }
-        double step = showing.units().speedMPerS(showing.units() == Units.METRIC ? 1 : 0.5);
-        double now = side().water().map(showing::fastMPerS).orElse(showing.askedFastMPerS());
-        showing.fastFrom(Math.max(step, (Math.rint(now / step) + way) * step));
-    }
-
-    private void deposit() {
-        if (sides.stream().flatMap(one -> one.water().stream()).anyMatch(water -> !water.deposits().isEmpty())) {
-            showing.toggle(Layer.DEPOSIT);
-        } else {
-            message = "No waste was followed in this water; a finished run can have that.";
-        }
-    }
-
     private void pause() {
         boolean still = side().flow().map(LiveFlow::paused).orElse(false);
         sides.forEach(side -> side.flow().ifPresent(flow -> flow.pause(!still)));
@@ -307,6 +227,11 @@ public final class Session implements AutoCloseable {
     /** The window is to be closed; asks first where something would be lost. */
     public void askToClose() {
         keeping.askToClose();
+    }
+
+    /** Takes up what has been found out beside the window; once a round, never waits. */
+    public void attend() {
+        keeping.attend();
     }
 
     /** Puts a question; what was asked before is forgotten. */

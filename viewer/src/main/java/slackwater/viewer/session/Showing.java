@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slackwater.detritus.Grains;
 import slackwater.geometry.Vec3;
 import slackwater.viewer.scene.Layer;
 import slackwater.viewer.scene.Units;
@@ -25,6 +26,7 @@ public final class Showing {
     private Optional<Axis> sliding = Optional.empty();
     private Units units = Units.METRIC;
     private boolean difference;
+    private String kind = Grains.FOOD;
     private Optional<Double> fastMPerS = Optional.empty();
     private Optional<Fast> found = Optional.empty();
 
@@ -121,6 +123,15 @@ public final class Showing {
     /** Lets each water say from which speed it is fast. */
     public void fastByItself() {
         fastMPerS = Optional.empty();
+    }
+
+    /** The kind of grain that is let go and shown, a word such as food. */
+    public String kind() {
+        return kind;
+    }
+
+    void letGo(String other) {
+        kind = other;
     }
 
     public boolean difference() {

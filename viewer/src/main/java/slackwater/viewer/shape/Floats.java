@@ -3,26 +3,27 @@ package slackwater.viewer.shape;
 import java.util.Arrays;
 
 /** A growing row of numbers. */
-final class Floats {
+public final class Floats {
     private float[] values = new float[64];
     private int size;
 
-    void add(float value) {
+    public void add(float value) {
         if (size == values.length) {
             values = Arrays.copyOf(values, 2 * size);
         }
         values[size++] = value;
     }
 
-    float get(int at) {
+    public float get(int at) {
         return values[at];
     }
 
-    int size() {
+    public int size() {
         return size;
     }
 
-    float[] array() {
+    /** All of them so far, a copy. */
+    public float[] array() {
         return Arrays.copyOf(values, size);
     }
 }

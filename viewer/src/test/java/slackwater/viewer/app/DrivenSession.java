@@ -73,7 +73,23 @@ public final class DrivenSession {
         typeANumber();
         sizes();
         save();
+        grains();
         leave();
+    }
+
+    /** B lets grains fall in the water under way, which is seen, and takes them away again. */
+    private void grains() throws Exception {
+        BufferedImage before = picture();
+        key(KeyEvent.VK_B);
+        key(KeyEvent.VK_SPACE);
+        until("grains fall", () -> session.side().crumbs("food").filter(grains -> grains.timeS() > 0.3).isPresent());
+        key(KeyEvent.VK_SPACE);
+        until("the water rests", () -> session.side().flow().orElseThrow().resting());
+        check("all of them are there", session.side().crumbs("food").orElseThrow().all() == 1500);
+        BufferedImage falling = picture();
+        check("they are seen, " + changed(before, falling), changed(before, falling) > 0.005);
+        key(KeyEvent.VK_B);
+        check("B takes them away", changed(falling, picture()) > 0.005);
     }
 
     /** A click into the water puts the measuring point there, and a dot into the picture. */
@@ -165,6 +181,7 @@ public final class DrivenSession {
         until("Esc says no", () -> session.question().isEmpty());
         check("nothing is written after all", Files.readString(file).equals(before) && session.side().changed());
         key(KeyEvent.VK_S, KeyEvent.VK_CONTROL);
+        until("saving asks again", () -> session.question().isPresent());
         key(KeyEvent.VK_ENTER);
         until("saved: " + session.message(), () -> !session.side().changed());
         String expected = before.replace("at_in = [1, 2.5, 8]", "at_in = [3, 2.5, 5]")

@@ -50,6 +50,31 @@ class PictureTest {
         }
     }
 
+    /** Where its grains ended, from the files that a run with grains leaves; without them a note says so. */
+    @Test
+    void grainsOfARunAreDrawn() throws IOException {
+        assumeGraphics();
+        Path run = folder.resolve("run");
+        say("run", NANO, "--cell-cm", "4", "--one-grid", "--max-seconds", "1", "--out", run);
+        Path grains = folder.resolve("grains.png");
+        Path bare = folder.resolve("none.png");
+        Files.move(run.resolve("grains.vtp"), folder.resolve("kept.vtp"));
+        assertEquals(ExitCode.DONE, say("picture", run, "--show", "grains", "--size", "400x300", "--out", bare).code());
+        Files.move(folder.resolve("kept.vtp"), run.resolve("grains.vtp"));
+        assertEquals(ExitCode.DONE, say("picture", run, "--show", "grains", "--size", "400x300", "--out",
+                grains).code());
+        BufferedImage one = ImageIO.read(grains.toFile());
+        BufferedImage other = ImageIO.read(bare.toFile());
+        int differing = 0;
+        for (int n = 0; n < 400 * 200; n++) {
+            int at = n + 400 * 60; // below the notes, above the legend
+            differing += one.getRGB(at % 400, at / 400) != other.getRGB(at % 400, at / 400) ? 1 : 0;
+        }
+        assertTrue(differing > 500, "the grains show: " + differing);
+        Files.writeString(run.resolve("grains.vtp"), "spoilt");
+        assertRefused("grains.vtp: has no array", "picture", run, "--show", "grains", "--out", grains);
+    }
+
     /** From the scenario to the run to pictures of its result, and a report with its views in it. */
     @Test
     void aRunCanBeLookedAt() throws IOException {

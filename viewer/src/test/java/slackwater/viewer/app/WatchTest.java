@@ -18,6 +18,16 @@ class WatchTest {
     @TempDir
     private Path folder;
 
+    @Test
+    void threeTanksAreTooMany() {
+        StringWriter err = new StringWriter();
+        String nano = Path.of("..", "scenarios", "nano-30.toml").toString();
+        int code = Main.run(new PrintWriter(new StringWriter(), true), new PrintWriter(err, true), Program.extras(),
+                "view", nano, nano, nano);
+        assertEquals(ExitCode.BAD_INPUT, code, err.toString());
+        assertTrue(err.toString().startsWith("found 3 tanks, must be one or two"), err.toString());
+    }
+
     /** A tank of 3.75 m3 on cells of half a centimetre, 30 million of them: refused, as a run refuses it. */
     @Test
     void cellsThatNeedMoreMemoryThanThereIsAreRefused() throws IOException {

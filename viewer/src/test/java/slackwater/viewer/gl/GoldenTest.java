@@ -43,13 +43,14 @@ class GoldenTest {
                         EnumSet.of(Layer.STILL_WATER, Layer.JETS, Layer.NAMES)),
                 Arguments.of("side-speed", View.SIDE, EnumSet.of(Layer.SPEED, Layer.NAMES)),
                 Arguments.of("top-fast-water", View.TOP, EnumSet.of(Layer.FAST_WATER, Layer.JETS, Layer.NAMES)),
-                Arguments.of("corner-streamlines", View.CORNER, EnumSet.of(Layer.STREAMLINES, Layer.SHEAR)));
+                Arguments.of("corner-streamlines", View.CORNER, EnumSet.of(Layer.STREAMLINES, Layer.SHEAR)),
+                Arguments.of("corner-grains", View.CORNER, EnumSet.of(Layer.GRAINS)));
     }
 
     @ParameterizedTest
     @MethodSource("pictures")
     void looksAsBefore(String name, View view, Set<Layer> layers) throws IOException {
-        Scene scene = MadeUpScene.scene(0.02, true);
+        Scene scene = MadeUpScene.withGrains(MadeUpScene.scene(0.02, true));
         Scenario scenario = scene.scenario();
         Drawing drawing = Composer.draw(scene, Look.of(scene, layers, List.of(Cuts.side(scenario))));
         try (Offscreen offscreen = Graphics.open()) {

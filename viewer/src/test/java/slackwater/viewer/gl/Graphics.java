@@ -32,7 +32,8 @@ public final class Graphics {
     }
 
     static Image draw(Offscreen offscreen, Drawing drawing, View view, Frame frame) {
-        return offscreen.draw(drawing, view.on(drawing.boxM(), frame, Renderer.margins(drawing)), frame);
+        return offscreen.draw(drawing, view.on(drawing.boxM(), frame, Renderer.margins(drawing, frame,
+                view.lens())), frame);
     }
 
     /** Mean over all channels of all pixels of how far two pictures differ, 0..255. */

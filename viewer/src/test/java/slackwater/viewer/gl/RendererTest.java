@@ -178,7 +178,7 @@ class RendererTest {
         Drawing drawing = Composer.draw(scene, Look.of(scene, EnumSet.of(Layer.SPEED, Layer.STREAMLINES),
                 List.of(Cuts.front(scene.scenario()))));
         Image smooth = Graphics.draw(offscreen, drawing, View.CORNER, FRAME);
-        Camera camera = View.CORNER.on(drawing.boxM(), FRAME, Renderer.margins(drawing));
+        Camera camera = View.CORNER.on(drawing.boxM(), FRAME, Renderer.margins(drawing, FRAME, View.CORNER.lens()));
         try (Renderer renderer = new Renderer(); Canvas page = new Canvas(FRAME, 0)) {
             Target target = new Target(page.framebuffer(), 0, 0);
             renderer.draw(drawing, camera, FRAME, target, Renderer.Edges.QUICK);

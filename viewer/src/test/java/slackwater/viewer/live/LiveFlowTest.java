@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
+import slackwater.detritus.Grain;
+import slackwater.detritus.Grains;
+import slackwater.detritus.Scene;
 import slackwater.field.Settling.Stage;
 import slackwater.geometry.Box;
 import slackwater.geometry.Vec3;
@@ -51,6 +54,58 @@ class LiveFlowTest {
             flow.pause(false);
             await(() -> flow.latest().get().waterS() > at);
         }
+    }
+
+    /** Without pumps steps are long, too long for water that still moves: they stay short until it has slowed down. */
+    @Test
+    void pumpsCanBeSwitchedOffWithoutAnyTrouble() throws InterruptedException {
+        Scenario nano = Tanks.nano();
+        try (LiveFlow flow = new LiveFlow(nano, () -> 0.0254, 1)) {
+            await(() -> flow.latest().map(Snapshot::waterS).orElse(0.0) > 6);
+            Scenario off = Edits.without(nano, PUMP);
+            flow.change(off);
+            await(() -> flow.latest().get().scenario().equals(off));
+            double at = flow.latest().get().waterS();
+            await(() -> flow.latest().get().waterS() > at + 8 || flow.trouble().isPresent());
+            assertEquals(Optional.empty(), flow.trouble());
+        }
+    }
+
+    /** Grains rain, a pinch comes beside them, a layout changes: none is lost; then all are taken away. */
+    @Test
+    void grainsFallInTheWaterUnderWay() throws InterruptedException {
+        Scenario nano = Tanks.nano();
+        Grain food = Grains.named(Grains.FOOD, nano).orElseThrow();
+        try (LiveFlow flow = new LiveFlow(nano, () -> 0.0254, 1)) {
+            await(() -> flow.latest().isPresent());
+            assertEquals(Optional.empty(), flow.latest().get().grains());
+            flow.rain(food);
+            await(() -> flow.latest().get().grains().filter(sown -> sown.scene().timeS() > 1).isPresent());
+            Scene first = flow.latest().get().grains().get().scene();
+            assertEquals(1500, first.grains());
+            await(() -> meanHeight(flow.latest().get().grains().get().scene()) < meanHeight(first) - 0.03);
+            flow.pinch(food, new Vec3(0.15, 0.15, 0.2));
+            flow.change(Edits.aimed(nano, PUMP, 1, 0));
+            await(() -> flow.latest().get().grains().get().scene().grains() == 1800);
+            double at = flow.latest().get().grains().get().scene().timeS();
+            await(() -> flow.latest().get().grains().get().scene().timeS() > at + 1);
+            Scene after = flow.latest().get().grains().get().scene();
+            assertEquals(1800, after.grains());
+            for (int n = 0; n < after.grains(); n++) {
+                assertTrue(after.zM()[n] >= 0 && after.zM()[n] <= nano.tank().waterLevelM() + 0.0254);
+            }
+            flow.clear();
+            await(() -> flow.latest().get().grains().isEmpty());
+            assertEquals(Optional.empty(), flow.trouble());
+        }
+    }
+
+    private static double meanHeight(Scene scene) {
+        double sum = 0;
+        for (float z : scene.zM()) {
+            sum += z;
+        }
+        return sum / scene.grains();
     }
 
     /** Whatever ends the water is told of, in words; nothing else watches its thread. */

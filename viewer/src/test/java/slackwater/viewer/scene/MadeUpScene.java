@@ -69,6 +69,23 @@ public final class MadeUpScene {
                 values[5], values[6], values[7]), still, settled);
     }
 
+    /** The same scene with grains in rows: half of them drift low over the sand, half lie on it at the front. */
+    public static Scene withGrains(Scene scene) {
+        float[] drifting = new float[3 * 60];
+        float[] lying = new float[3 * 60];
+        for (int n = 0; n < 60; n++) {
+            drifting[3 * n] = 0.1f + 0.05f * (n % 20);
+            drifting[3 * n + 1] = 0.1f;
+            drifting[3 * n + 2] = 0.3f + 0.05f * (n / 20);
+            lying[3 * n] = 0.1f + 0.05f * (n % 20);
+            lying[3 * n + 1] = 0.03f + 0.03f * (n / 20);
+            lying[3 * n + 2] = (float) scene.scenario().tank().sandDepthM() + 0.001f;
+        }
+        Water water = scene.water().orElseThrow();
+        return scene.with(new Water(water.flow(), water.stillProbability(), water.deposits(),
+                List.of(new Crumbs("food", 25, drifting, lying, 0, 30, 0)), water.settled()));
+    }
+
     private static List<CoralReading> readings(Scenario scenario) {
         return IntStream.range(0, scenario.corals().size()).mapToObj(n -> {
             Coral coral = scenario.corals().get(n);

@@ -97,7 +97,8 @@ class EaselTest {
         Drawing before = easel.draw(session, first, TOP_M_PER_S, 0.03);
         assertEquals(before.items(), easel.draw(session, first, TOP_M_PER_S, 0.03).items());
         Thing rock = new Thing(Kind.ROCK, 0);
-        first.preview(Edits.moved(first.scenario(), rock, rock.atM(first.scenario()).plus(new Vec3(0.01, 0, 0))));
+        first.layout().preview(Edits.moved(first.scenario(), rock,
+                rock.atM(first.scenario()).plus(new Vec3(0.01, 0, 0))));
         List<Item> fresh = new ArrayList<>(easel.draw(session, first, TOP_M_PER_S, 0.03).items());
         fresh.removeAll(before.items());
         assertTrue(fresh.stream().anyMatch(item -> item.paint().map().isPresent()), "the map is made anew");
@@ -119,7 +120,7 @@ class EaselTest {
         assertEquals(before.items(), easel.draw(session, first, TOP_M_PER_S, 0.03).items());
         session.perform(Action.SLICE_X);
         assertEquals(before.items(), easel.draw(session, first, TOP_M_PER_S, 0.03).items());
-        assertEquals(1, work.size(), "one at a time");
+        assertEquals(2, work.size(), "each by itself");
         work.remove(0).run();
         int one = easel.draw(session, first, TOP_M_PER_S, 0.03).items().size();
         assertEquals(before.items().size() + 1, one, "the first slice");
@@ -127,6 +128,53 @@ class EaselTest {
         assertEquals(one + 1, easel.draw(session, first, TOP_M_PER_S, 0.03).items().size(), "and the second");
         assertEquals(before.items().size(), new Easel(work::add).draw(session, first, TOP_M_PER_S, 0.03).items().size(),
                 "the tank is there at once");
+    }
+
+    /** What is switched off does not linger until something else is made; on again, it is not what it was long ago. */
+    @Test
+    void whatIsSwitchedOffIsGoneAtOnce() throws InterruptedException {
+        settleThreads();
+        session.perform(Action.TRACERS);
+        List<Runnable> work = new ArrayList<>();
+        Easel easel = new Easel(work::add);
+        int bare = easel.draw(session, first, TOP_M_PER_S, 0.03).items().size();
+        for (Action action : List.of(Action.SLICE_X, Action.SLICE_Y, Action.FAST_WATER, Action.SHEAR,
+                Action.STREAMLINES)) {
+            session.perform(action);
+            easel.draw(session, first, TOP_M_PER_S, 0.03);
+            work.forEach(Runnable::run);
+            work.clear();
+            Drawing shown = easel.draw(session, first, TOP_M_PER_S, 0.03);
+            assertNotEquals(bare, shown.items().size(), action + " shows");
+            session.perform(action);
+            Drawing gone = easel.draw(session, first, TOP_M_PER_S, 0.03);
+            assertEquals(bare, gone.items().size(), action + " lingers");
+            assertEquals(List.of(), gone.legends().stream().filter(Legend.Bar.class::isInstance).toList());
+            session.perform(action);
+            assertEquals(bare, easel.draw(session, first, TOP_M_PER_S, 0.03).items().size(), action + " is stale");
+            session.perform(action);
+        }
+        assertFalse(work.isEmpty(), "nothing of it waited for the workshop");
+    }
+
+    /** The panel and the legend read the level of fast water from one place: the picture that is drawn. */
+    @Test
+    void fastWaterHasOneLevel() throws InterruptedException {
+        settleThreads();
+        List<Runnable> work = new ArrayList<>();
+        Easel easel = new Easel(work::add);
+        session.perform(Action.FAST_WATER);
+        easel.draw(session, first, TOP_M_PER_S, 0.03);
+        assertEquals(Optional.empty(), first.drawnFastMPerS(), "not made yet");
+        work.forEach(Runnable::run);
+        String legend = easel.draw(session, first, TOP_M_PER_S, 0.03).legends().toString();
+        double level = first.drawnFastMPerS().orElseThrow();
+        assertTrue(legend.contains("fast water: above " + Units.METRIC.speed(level) + " cm/s"), legend);
+        session.perform(Action.PAUSE);
+        await(() -> first.water().map(session.showing()::fastMPerS).filter(now -> now != level).isPresent());
+        String still = easel.draw(session, first, TOP_M_PER_S, 0.03).legends().toString();
+        assertTrue(still.contains("fast water: above " + Units.METRIC.speed(level) + " cm/s"), still);
+        assertEquals(level, first.drawnFastMPerS().orElseThrow(), "the water is ahead, the picture is not");
     }
 
     /** A step may be under way while the clock is stopped. */
