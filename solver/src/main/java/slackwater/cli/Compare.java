@@ -66,8 +66,9 @@ final class Compare implements Callable<Integer> {
         Comparison comparison = new Comparison(scenario, search.wishes(), search.objective(),
                 Fidelities.of(search, doubt), new Comparison.Effort(search.budget(), few));
         ours.forEach(set -> Pieces.require(comparison.task(set)));
-        say("%d sets of pumps with %d trials each: about %s in all, %.0f candidates an hour while looking.",
-                ours.size(), search.budget(), Cost.time(comparison.estimateS(ours)), comparison.perHour(ours));
+        Comparison.Course course = comparison.estimate(ours);
+        say("%d %s of pumps, %d trials for each: about %s in all, %.0f candidates an hour while looking.", ours.size(),
+                ours.size() == 1 ? "set" : "sets", search.budget(), Cost.time(course.allS()), course.perHour());
         return search.estimate() ? ExitCode.DONE : run(comparison, ours, part);
     }
 
@@ -79,7 +80,9 @@ final class Compare implements Callable<Integer> {
             }
         }
         if (ours.isEmpty()) {
-            throw new BadInput("--shard: found more parts than the " + all.size() + " sets; take fewer");
+            throw new BadInput("--shard: found '" + part.number() + "/" + part.of()
+                    + "', must have no more parts than there are sets of pumps, " + all.size()
+                    + " here; take fewer parts");
         }
         return ours;
     }

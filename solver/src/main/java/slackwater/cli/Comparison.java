@@ -60,17 +60,23 @@ final class Comparison {
         return new Task(scenario, set.pieces(), wishes, objective);
     }
 
-    /** Seconds that all sets likely take: the largest set of each model is measured. */
-    double estimateS(List<PumpSet> sets) {
+    /**
+     * What a comparison would take.
+     *
+     * @param allS all sets, seconds
+     * @param perHour candidates while looking
+     */
+    record Course(double allS, double perHour) {
+    }
+
+    /** The largest set of each model is measured. */
+    Course estimate(List<PumpSet> sets) {
         List<Estimate> measured = measured(sets);
         double each = measured.stream().mapToDouble(one -> one.totalS() - one.confirmS()
                 + one.holdS()).average().orElse(0);
-        return sets.size() * each + measured.stream().mapToDouble(Estimate::confirmS).max().orElse(0);
-    }
-
-    /** Candidates an hour while looking. */
-    double perHour(List<PumpSet> sets) {
-        return 3600 / Math.max(0.01, measured(sets).stream().mapToDouble(Estimate::screenS).average().orElse(1));
+        double screenS = measured.stream().mapToDouble(Estimate::screenS).average().orElse(1);
+        return new Course(sets.size() * each + measured.stream().mapToDouble(Estimate::confirmS).max().orElse(0),
+                3600 / Math.max(0.01, screenS));
     }
 
     private List<Estimate> measured(List<PumpSet> sets) {
