@@ -68,8 +68,9 @@ final class Compare implements Callable<Integer> {
         ours.forEach(set -> Pieces.require(comparison.task(set)));
         Comparison.Course course = comparison.estimate(ours);
         say("%d %s of pumps, %d trials for each: about %s in all, %.0f candidates an hour while looking.", ours.size(),
-                ours.size() == 1 ? "set" : "sets", search.budget(), Cost.time(course.allS()), course.perHour());
-        return search.estimate() ? ExitCode.DONE : run(comparison, ours, part);
+                ours.size() == 1 ? "set" : "sets", search.budget(), Cost.time(course.allS(ours.size())),
+                course.perHour());
+        return search.estimate() ? ExitCode.DONE : run(comparison, course, ours, part);
     }
 
     private static List<PumpSet> ours(List<PumpSet> all, Shard part) {
@@ -87,12 +88,13 @@ final class Compare implements Callable<Integer> {
         return ours;
     }
 
-    private int run(Comparison comparison, List<PumpSet> sets, Shard part) throws IOException {
+    private int run(Comparison comparison, Comparison.Course course, List<PumpSet> sets, Shard part)
+            throws IOException {
         Path folder = search.directory(file, "compare");
         List<Offer> offers;
         try (LogFile log = LogFile.open(folder.resolve(part.logName()), out())) {
             search.merge(log, out());
-            offers = comparison.run(sets, log.log(), out());
+            offers = comparison.run(sets, course, log.log(), out());
         }
         if (part.isPart()) {
             say("Part %d of %d is done: %s. When all parts are, run without --shard, with --merge and the logs.",
