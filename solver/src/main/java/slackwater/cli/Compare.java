@@ -101,7 +101,7 @@ final class Compare implements Callable<Integer> {
                     part.number(), part.of(), folder.resolve(part.logName()));
             return ExitCode.DONE;
         }
-        List<String> text = CompareText.of(offers, comparison.scenario(), comparison.fidelities());
+        List<String> text = CompareText.of(offers, comparison.scenario(), comparison.wishes(), comparison.fidelities());
         out().println();
         text.forEach(out()::println);
         CompareFiles.write(folder, comparison.scenario(), offers, text);

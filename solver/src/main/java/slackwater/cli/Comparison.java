@@ -53,6 +53,10 @@ final class Comparison {
         return scenario;
     }
 
+    Wishes wishes() {
+        return wishes;
+    }
+
     Fidelities fidelities() {
         return fidelities;
     }

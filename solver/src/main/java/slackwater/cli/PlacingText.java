@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import slackwater.analysis.Figures;
 import slackwater.analysis.Sloshing;
+import slackwater.analysis.Verdict;
 import slackwater.scenario.Pump;
 import slackwater.scenario.Scenario;
 import slackwater.search.CoralFinding;
@@ -18,6 +19,7 @@ import slackwater.search.PumpWords;
 import slackwater.search.Spare;
 import slackwater.search.Sturdiness;
 import slackwater.search.Task;
+import slackwater.search.Wishes;
 
 /** What a search for places came to, in a keeper's words. */
 final class PlacingText {
@@ -127,7 +129,8 @@ final class PlacingText {
                             + Figures.limitCmPerS(coral.wantedHighMPerS()),
                     now.isEmpty() ? "-" : Figures.cmPerS(now.get(n).meanMPerS()),
                     coral.verdict().symbol() + " " + coral.verdict().word()
-                            + (coral.inRange() ? "" : coral.isBuried() ? ", food or sand stays" : ", out of range"));
+                            + (coral.inRange() ? "" : coral.isBuried() ? ", food or sand stays"
+                            : coral.verdict() == Verdict.MARGINAL ? ", likely out of range" : ", out of range"));
         }
     }
 
@@ -150,9 +153,16 @@ final class PlacingText {
             return;
         }
         Energy energy = Energy.of(watts.getAsDouble(), task.wishes());
-        say("Watts: %.1f W, %.0f kWh and %.0f in money a year%s.", energy.powerW(), energy.kWhPerYear(),
+        say("Watts: %.1f W, %.0f kWh and %.0f in money a year%s. %s.", energy.powerW(), energy.kWhPerYear(),
                 energy.costPerYear(), Energy.isQuiet(task.pieces(), pumps) ? ", all of it at quiet outputs"
-                        : "; at least one pump runs louder than its quiet output");
+                        : "; at least one pump runs louder than its quiet output", tariff(task.wishes()));
+    }
+
+    /** What energy is taken to cost. */
+    static String tariff(Wishes wishes) {
+        return String.format(Locale.ROOT, "Money is your own; a kilowatt hour is taken at %s, for %s hours a day"
+                + " (--tariff, --wishes)", Figures.decimal(wishes.tariffPerKWh(), 2),
+                Figures.decimal(wishes.hoursPerDay(), 0));
     }
 
     private void spare(Spare spare) {
