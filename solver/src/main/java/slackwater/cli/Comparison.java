@@ -1,6 +1,7 @@
 package slackwater.cli;
 
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -111,7 +112,8 @@ final class Comparison {
     List<Offer> run(List<PumpSet> sets, Course course, TrialLog log, PrintWriter out) {
         List<Offer> offers = new ArrayList<>();
         out.println("First the tank as it is, on cells of every size.");
-        Stages stages = Stages.of(scenario, fidelities, log, trial -> { });
+        Stages stages = Stages.of(scenario, fidelities, log, new TrialLine(
+                new PrintWriter(Writer.nullWriter()), course.each()));
         out.println("Without circulation pumps");
         offers.add(withoutPumps(stages));
         for (int n = 0; n < sets.size(); n++) {
