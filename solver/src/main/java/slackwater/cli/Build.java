@@ -1,18 +1,21 @@
 package slackwater.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Collections;
 import java.util.HexFormat;
-import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 
 /** Which build this is, by its own classes: a version number stays while the code behind it changes. */
 final class Build {
@@ -34,15 +37,14 @@ final class Build {
         return Here.DIGEST;
     }
 
-    /** The digest of the classes in a folder or in a jar, whatever their order and their times. */
+    /**
+     * The digest of the classes in a folder or in a jar, whatever their order and their times.
+     *
+     * @throws UncheckedIOException where they cannot be read
+     */
     static String digest(Path home) {
         try {
-            if (Files.isDirectory(home)) {
-                return of(home);
-            }
-            try (FileSystem jar = FileSystems.newFileSystem(home)) {
-                return of(jar.getPath("/"));
-            }
+            return of(Files.isDirectory(home) ? inFolder(home) : inJar(home));
         } catch (IOException unreadable) {
             throw new UncheckedIOException("the program cannot read its own classes in " + home, unreadable);
         }
@@ -56,26 +58,49 @@ final class Build {
         }
     }
 
-    private static String of(Path root) throws IOException {
+    private static SortedMap<String, byte[]> inFolder(Path root) throws IOException {
+        SortedMap<String, byte[]> classes = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(root)) {
+            for (Path file : (Iterable<Path>) files.filter(Files::isRegularFile)::iterator) {
+                String name = root.relativize(file).toString().replace('\\', '/');
+                if (counts(name)) {
+                    classes.put(name, Files.readAllBytes(file));
+                }
+            }
+        }
+        return classes;
+    }
+
+    /** With java.util.zip alone: a trimmed Java may lack the file system for jars. */
+    private static SortedMap<String, byte[]> inJar(Path file) throws IOException {
+        SortedMap<String, byte[]> classes = new TreeMap<>();
+        try (ZipFile jar = new ZipFile(file.toFile())) {
+            for (ZipEntry entry : Collections.list(jar.entries())) {
+                if (!entry.isDirectory() && counts(entry.getName())) {
+                    try (InputStream content = jar.getInputStream(entry)) {
+                        classes.put(entry.getName(), content.readAllBytes());
+                    }
+                }
+            }
+        }
+        return classes;
+    }
+
+    private static boolean counts(String name) {
+        return name.startsWith(OWN) && !name.startsWith(DRAWS);
+    }
+
+    private static String of(SortedMap<String, byte[]> classes) {
         MessageDigest digest;
         try {
             digest = MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java has SHA-256", impossible);
         }
-        try (Stream<Path> files = Files.walk(root)) {
-            List<String> names = files.filter(Files::isRegularFile).map(file -> name(root, file))
-                    .filter(name -> name.startsWith(OWN) && !name.startsWith(DRAWS)).sorted().toList();
-            for (String name : names) {
-                byte[] content = Files.readAllBytes(root.resolve(name));
-                digest.update((name + " " + content.length + "\n").getBytes(StandardCharsets.UTF_8));
-                digest.update(content);
-            }
-        }
+        classes.forEach((name, content) -> {
+            digest.update((name + " " + content.length + "\n").getBytes(StandardCharsets.UTF_8));
+            digest.update(content);
+        });
         return HexFormat.of().formatHex(digest.digest()).substring(0, DIGITS);
-    }
-
-    private static String name(Path root, Path file) {
-        return root.relativize(file).toString().replace('\\', '/');
     }
 }

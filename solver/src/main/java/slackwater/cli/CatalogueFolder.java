@@ -18,7 +18,8 @@ final class CatalogueFolder {
                     .collect(Collectors.joining(", "));
             return names.isEmpty() ? "no pumps there" : names;
         } catch (IOException missing) {
-            return "no such folder; give one with --catalogue";
+            return "no such folder; to begin with copy scenarios/pumps beside your scenario, or give one with"
+                    + " --catalogue";
         }
     }
 }

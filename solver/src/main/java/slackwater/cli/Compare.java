@@ -66,9 +66,11 @@ final class Compare implements Callable<Integer> {
         Comparison comparison = new Comparison(scenario, search.wishes(), search.objective(),
                 Fidelities.of(search, doubt), new Comparison.Effort(search.budget(), few));
         ours.forEach(set -> Pieces.require(comparison.task(set)));
-        say("%d sets of pumps with %d trials each: about %s in all, %.0f candidates an hour while looking.",
-                ours.size(), search.budget(), Cost.time(comparison.estimateS(ours)), comparison.perHour(ours));
-        return search.estimate() ? ExitCode.DONE : run(comparison, ours, part);
+        Comparison.Course course = comparison.estimate(ours);
+        say("%d %s of pumps, %d trials for each: about %s in all, %.0f candidates an hour while looking.", ours.size(),
+                ours.size() == 1 ? "set" : "sets", search.budget(), Cost.time(course.allS(ours.size())),
+                course.perHour());
+        return search.estimate() ? ExitCode.DONE : run(comparison, course, ours, part);
     }
 
     private static List<PumpSet> ours(List<PumpSet> all, Shard part) {
@@ -79,24 +81,27 @@ final class Compare implements Callable<Integer> {
             }
         }
         if (ours.isEmpty()) {
-            throw new BadInput("--shard: found more parts than the " + all.size() + " sets; take fewer");
+            throw new BadInput("--shard: found '" + part.number() + "/" + part.of()
+                    + "', must have no more parts than there are sets of pumps, " + all.size()
+                    + " here; take fewer parts");
         }
         return ours;
     }
 
-    private int run(Comparison comparison, List<PumpSet> sets, Shard part) throws IOException {
+    private int run(Comparison comparison, Comparison.Course course, List<PumpSet> sets, Shard part)
+            throws IOException {
         Path folder = search.directory(file, "compare");
         List<Offer> offers;
         try (LogFile log = LogFile.open(folder.resolve(part.logName()), out())) {
             search.merge(log, out());
-            offers = comparison.run(sets, log.log(), out());
+            offers = comparison.run(sets, course, log.log(), out());
         }
         if (part.isPart()) {
             say("Part %d of %d is done: %s. When all parts are, run without --shard, with --merge and the logs.",
                     part.number(), part.of(), folder.resolve(part.logName()));
             return ExitCode.DONE;
         }
-        List<String> text = CompareText.of(offers, comparison.scenario(), comparison.fidelities());
+        List<String> text = CompareText.of(offers, comparison.scenario(), comparison.wishes(), comparison.fidelities());
         out().println();
         text.forEach(out()::println);
         CompareFiles.write(folder, comparison.scenario(), offers, text);

@@ -16,6 +16,7 @@ import slackwater.search.Front;
 import slackwater.search.Offer;
 import slackwater.search.PumpWords;
 import slackwater.search.Sturdiness;
+import slackwater.search.Wishes;
 
 /** Which pumps to buy, in a keeper's words. */
 final class CompareText {
@@ -23,16 +24,18 @@ final class CompareText {
 
     private final List<Offer> offers;
     private final Scenario scenario;
+    private final Wishes wishes;
     private final List<String> lines = new ArrayList<>();
 
-    private CompareText(List<Offer> offers, Scenario scenario) {
+    private CompareText(List<Offer> offers, Scenario scenario, Wishes wishes) {
         this.offers = offers;
         this.scenario = scenario;
+        this.wishes = wishes;
     }
 
     /** The whole text, a line an entry. */
-    static List<String> of(List<Offer> offers, Scenario scenario, Fidelities fidelities) {
-        CompareText text = new CompareText(offers, scenario);
+    static List<String> of(List<Offer> offers, Scenario scenario, Wishes wishes, Fidelities fidelities) {
+        CompareText text = new CompareText(offers, scenario, wishes);
         text.table();
         text.verdict(fidelities.cellSizeM());
         text.say("%s", PlacingText.doubt(fidelities.pumpFraction()));
@@ -40,7 +43,8 @@ final class CompareText {
         text.outages();
         text.layouts();
         text.say(PlacingText.GRAINS, "the file named beside its set");
-        text.say("Prices and figures are those of the catalogue; speeds are estimates, good for comparing.");
+        text.say("Prices and figures are those of the catalogue; speeds are estimates, good for comparing. %s.",
+                PlacingText.tariff(wishes));
         return List.copyOf(text.lines);
     }
 
@@ -60,7 +64,7 @@ final class CompareText {
                     offer.quiet() ? "yes" : "no",
                     offer.energy().map(energy -> Figures.decimal(energy.kWhPerYear(), 0)).orElse(""),
                     offer.energy().map(energy -> Figures.decimal(energy.costPerYear(), 2)).orElse(""),
-                    offer.spare().map(spare -> Figures.decimal(spare.lowestFraction() * 100, 0)).orElse(""),
+                    offer.spare().map(spare -> Figures.decimal(Math.ceil(spare.lowestFraction() * 100), 0)).orElse(""),
                     worstOutage(offer).map(String::valueOf).orElse(offer.outages().isEmpty() ? "0" : "")));
         }
         return rows;

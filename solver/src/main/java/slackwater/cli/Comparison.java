@@ -1,11 +1,13 @@
 package slackwater.cli;
 
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import slackwater.pump.catalogue.PumpModel;
 import slackwater.scenario.Pump;
 import slackwater.scenario.Scenario;
@@ -52,6 +54,10 @@ final class Comparison {
         return scenario;
     }
 
+    Wishes wishes() {
+        return wishes;
+    }
+
     Fidelities fidelities() {
         return fidelities;
     }
@@ -60,17 +66,39 @@ final class Comparison {
         return new Task(scenario, set.pieces(), wishes, objective);
     }
 
-    /** Seconds that all sets likely take: the largest set of each model is measured. */
-    double estimateS(List<PumpSet> sets) {
-        List<Estimate> measured = measured(sets);
-        double each = measured.stream().mapToDouble(one -> one.totalS() - one.confirmS()
-                + one.holdS()).average().orElse(0);
-        return sets.size() * each + measured.stream().mapToDouble(Estimate::confirmS).max().orElse(0);
+    /**
+     * What a comparison would take.
+     *
+     * @param oneSetS one set, seconds
+     * @param onceS what is computed once for all of them, seconds
+     * @param each what a set's trials take, those of the largest set of each model averaged
+     */
+    record Course(double oneSetS, double onceS, Estimate each) {
+        double allS(int sets) {
+            return sets * oneSetS + onceS;
+        }
+
+        double perHour() {
+            return 3600 / Math.max(0.01, each.screenS());
+        }
     }
 
-    /** Candidates an hour while looking. */
-    double perHour(List<PumpSet> sets) {
-        return 3600 / Math.max(0.01, measured(sets).stream().mapToDouble(Estimate::screenS).average().orElse(1));
+    Course estimate(List<PumpSet> sets) {
+        List<Estimate> measured = measured(sets);
+        double screenS = mean(measured, Estimate::screenS);
+        double confirmS = mean(measured, Estimate::confirmS);
+        double holdS = mean(measured, Estimate::holdS);
+        int holds = effort.few() * Placing.SIFTED_PER_CONFIRMED + Sturdiness.runs(scenario) + mostPumps(sets);
+        Estimate each = new Estimate(effort.budget(), screenS, effort.few(), confirmS, holds, holdS, fidelities);
+        return new Course(each.totalS(), 2 * confirmS, each);
+    }
+
+    private static int mostPumps(List<PumpSet> sets) {
+        return sets.stream().mapToInt(set -> set.models().size()).max().orElse(0);
+    }
+
+    private static double mean(List<Estimate> measured, ToDoubleFunction<Estimate> figure) {
+        return measured.stream().mapToDouble(figure).average().orElse(0);
     }
 
     private List<Estimate> measured(List<PumpSet> sets) {
@@ -81,24 +109,20 @@ final class Comparison {
     }
 
     /** An offer for no pumps at all, then one a set, in their order. */
-    List<Offer> run(List<PumpSet> sets, TrialLog log, PrintWriter out) {
+    List<Offer> run(List<PumpSet> sets, Course course, TrialLog log, PrintWriter out) {
         List<Offer> offers = new ArrayList<>();
         out.println("First the tank as it is, on cells of every size.");
-        Stages stages = Stages.of(scenario, fidelities, log, trial -> { });
+        Stages stages = Stages.of(scenario, fidelities, log, new TrialLine(
+                new PrintWriter(Writer.nullWriter()), course.each()));
         out.println("Without circulation pumps");
         offers.add(withoutPumps(stages));
         for (int n = 0; n < sets.size(); n++) {
-            out.println(String.format(Locale.ROOT, "Set %d of %d: %s", n + 1, sets.size(), sets.get(n).label()));
+            out.println(String.format(Locale.ROOT, "Set %d of %d, about %s left in all: %s", n + 1, sets.size(),
+                    Cost.time((sets.size() - n) * course.oneSetS()), sets.get(n).label()));
             out.flush();
-            offers.add(offer(sets.get(n), stages, new TrialLine(out, unmeasured(sets.get(n))), log));
+            offers.add(offer(sets.get(n), stages, new TrialLine(out, course.each()), log));
         }
         return List.copyOf(offers);
-    }
-
-    /** The course of one set's search; how long its trials take is learnt from them. */
-    private Estimate unmeasured(PumpSet set) {
-        int holds = effort.few() * Placing.SIFTED_PER_CONFIRMED + Sturdiness.runs(scenario) + set.models().size();
-        return new Estimate(effort.budget(), 0, effort.few(), 0, holds, 0, fidelities);
     }
 
     /** What the return does alone, or nothing at all: what every purchase is to be measured against. */

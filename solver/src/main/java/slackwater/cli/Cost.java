@@ -7,6 +7,7 @@ import slackwater.backend.Backend;
 import slackwater.backend.FlowSolver;
 import slackwater.backend.cpu.CpuBackend;
 import slackwater.discretisation.Discretisation;
+import slackwater.discretisation.TimePlan;
 import slackwater.field.FlowRecorder;
 import slackwater.field.Grid;
 import slackwater.lattice.Faces;
@@ -102,11 +103,29 @@ public record Cost(long cells, long bytes, double leastS, double mostS) {
     static Cost of(Discretisation discretisation, int threads, double ratio) {
         Grid grid = discretisation.voxels().grid();
         double perStepS = grid.cells() / trialCellsPerS(discretisation, threads);
+        double[] steps = steps(discretisation.plan(), ratio, Double.POSITIVE_INFINITY);
+        return new Cost(grid.cells(), bytes(grid.nx(), grid.ny(), grid.nz()), steps[0] * perStepS, steps[1] * perStepS);
+    }
+
+    /**
+     * Steps of a run that begins with what a companion on larger cells ended with, least and most; the companion's are
+     * in them, as so many on the run's own cells as cost the same: it has fewer cells and fewer steps.
+     *
+     * @param ratio how much larger the companion's cells are
+     * @param turns of the water at most in each of the two; may be infinite
+     */
+    static double[] steps(TimePlan plan, double ratio, double turns) {
+        double[] companion = steps(plan, true, turns);
+        double[] own = steps(plan, false, turns);
         double share = 1 / Math.pow(ratio, 4);
-        long[] coarse = Simulator.stepRange(discretisation.plan(), true);
-        long[] steps = Simulator.stepRange(discretisation.plan(), false);
-        return new Cost(grid.cells(), bytes(grid.nx(), grid.ny(), grid.nz()), (steps[0] + share * coarse[0]) * perStepS,
-                (steps[1] + share * coarse[1]) * perStepS);
+        return new double[] {own[0] + share * companion[0], own[1] + share * companion[1]};
+    }
+
+    /** The same of a run by itself; one cut short has begun its last batch, half of which is to come. */
+    static double[] steps(TimePlan plan, boolean fromRest, double turns) {
+        long[] range = Simulator.stepRange(plan, fromRest);
+        double most = (turns + 0.5) * plan.stepsPerSample() * plan.samplesPerBatch();
+        return new double[] {Math.min(range[0], most), Math.min(range[1], most)};
     }
 
     private static long bytes(int nx, int ny, int nz) {

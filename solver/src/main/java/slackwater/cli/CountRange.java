@@ -14,6 +14,7 @@ record CountRange(int least, int most) {
                 return new CountRange(least, most);
             }
         }
-        throw new BadInput("--count: found '" + text + "', must be 1 to " + MOST + ", such as 2 or 1..3");
+        throw new BadInput("--count: found '" + text + "', must be 1 to " + MOST + ", the smaller number"
+                + " first, such as 2 or 1..3");
     }
 }

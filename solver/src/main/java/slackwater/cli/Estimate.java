@@ -51,9 +51,10 @@ record Estimate(int screenings, double screenS, int confirmations, double confir
         String after = holds == 0 ? "" : String.format(Locale.ROOT, ", some %d runs on cells of %s (%s each) for a"
                 + " second look and for what holds", holds, Figures.cell(fidelities.siftCellM()), each(holdS));
         return String.format(Locale.ROOT, "About %s in all: %d trials on cells of %s (%s each, %s an hour on %d"
-                + " threads)%s, %d layouts on cells of %s (%s each).", Cost.time(totalS()), screenings,
+                + " threads)%s, %d %s on cells of %s (%s each).", Cost.time(totalS()), screenings,
                 Figures.cell(fidelities.screenCellM()), each(screenS), perHour(), fidelities.threads(), after,
-                confirmations, Figures.cell(fidelities.cellSizeM()), each(confirmS));
+                confirmations, confirmations == 1 ? "layout" : "layouts", Figures.cell(fidelities.cellSizeM()),
+                each(confirmS));
     }
 
     private String perHour() {

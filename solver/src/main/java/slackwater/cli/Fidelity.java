@@ -1,6 +1,7 @@
 package slackwater.cli;
 
 import java.util.Locale;
+import slackwater.search.Trial;
 
 /**
  * How carefully a trial is computed.
@@ -33,8 +34,17 @@ record Fidelity(double cellSizeM, double turns, boolean companion, double factor
 
     /** All of it, for the key of a trial, with the program's version and build: no log answers for other code. */
     String words() {
-        return String.format(Locale.ROOT, "version %s, build %s, cells of %s m, at most %s turns, %s companion, speeds"
-                + " times %s, pumps off by %s, seed %d, %s grains", Version.number(), Build.digest(), cellSizeM, turns,
-                companion ? "with" : "no", factor, pumpFraction, seed, grains ? "with" : "no");
+        return String.format(Locale.ROOT, "%s, cells of %s m, at most %s turns, %s companion, speeds times %s, pumps"
+                + " off by %s, seed %d, %s grains", program(), cellSizeM, turns, companion ? "with" : "no", factor,
+                pumpFraction, seed, grains ? "with" : "no");
+    }
+
+    /** Whether a trial is of this very program, so that it need not be made again. */
+    static boolean isOfThisBuild(Trial trial) {
+        return trial.way().startsWith(program() + ",");
+    }
+
+    private static String program() {
+        return "version " + Version.number() + ", build " + Build.digest();
     }
 }

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import slackwater.search.Trial;
 import slackwater.search.TrialLog;
 
 /** An open log of trials; as long as it is open, a stop says that nothing is lost. */
@@ -35,10 +37,10 @@ final class LogFile implements AutoCloseable {
     /**
      * Reads another machine's log into this one.
      *
-     * @return how many trials were new
+     * @return the trials that were new
      * @throws BadInput if the other log cannot be read
      */
-    int merge(Path other) {
+    List<Trial> merge(Path other) {
         try {
             return log.merge(other);
         } catch (IOException unreadable) {

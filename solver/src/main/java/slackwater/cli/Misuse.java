@@ -4,10 +4,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** What is wrong with a command line, in a plain sentence: where, what was found, what is allowed. */
 final class Misuse {
@@ -15,9 +19,29 @@ final class Misuse {
     }
 
     static String words(ParameterException fault) {
+        if (fault instanceof UnmatchedArgumentException unmatched && !unmatched.getUnmatched().isEmpty()) {
+            return stranger(unmatched.getUnmatched().get(0), fault.getCommandLine());
+        }
+        if (fault instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+            ArgSpec absent = missing.getMissing().get(0);
+            return name(absent) + ": found nothing, must be " + allowed(absent);
+        }
+        if (fault instanceof OverwrittenOptionException twice && twice.getOverwritten() != null) {
+            return name(twice.getOverwritten()) + ": found twice, must be given once";
+        }
         ArgSpec option = fault.getArgSpec();
         return option != null && fault.getValue() != null && isOfTheWrongKind(fault)
                 ? name(option) + ": found '" + fault.getValue() + "', must be " + allowed(option) : fault.getMessage();
+    }
+
+    /** What nobody asked for: an option, a command or one name too many. */
+    private static String stranger(String found, CommandLine line) {
+        if (found.startsWith("-")) {
+            return "found '" + found + "', must be an option of " + line.getCommandSpec().qualifiedName();
+        }
+        List<String> commands = line.getSubcommands().keySet().stream().sorted().toList();
+        return "found '" + found + "', " + (commands.isEmpty() ? "which is one name too many: leave it out, or put a"
+                + " name with spaces into quotes" : "must be a command: " + String.join(", ", commands));
     }
 
     private static boolean isOfTheWrongKind(ParameterException fault) {
@@ -38,6 +62,6 @@ final class Misuse {
         String about = String.join(" ", option.renderedDescription()).strip();
         return (List.of(double.class, Double.class, float.class, Float.class).contains(kind) ? "a number, such as 2.5"
                 : List.of(int.class, Integer.class, long.class, Long.class).contains(kind) ? "a whole number, such as 4"
-                : "as its description says") + (about.isEmpty() ? "" : ". " + about);
+                : "given") + (about.isEmpty() ? "" : ". " + about);
     }
 }

@@ -119,7 +119,9 @@ final class Place implements Callable<Integer> {
     private Search plan(Task task, Shard part) {
         int of = part.isPart() ? part.of() : parts;
         if (of < 1 || of > search.budget()) {
-            throw new BadInput("--parts: found " + of + ", must be 1 to the budget of " + search.budget() + " trials");
+            throw new BadInput((part.isPart() ? "--shard: found " + of + " parts" : "--parts: found " + of)
+                    + ", must be 1 to the budget of " + search.budget() + " trials; take fewer parts or a larger"
+                    + " --budget");
         }
         return new Search(task, search.budget(), of, search.grid().seed());
     }
@@ -127,7 +129,6 @@ final class Place implements Callable<Integer> {
     private int share(Shard part) {
         return part.isPart() ? (search.budget() + part.of() - 1) / part.of() : search.budget();
     }
-
 
     private PrintWriter out() {
         return spec.commandLine().getOut();

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import slackwater.analysis.Figures;
 import slackwater.analysis.Sloshing;
+import slackwater.analysis.Verdict;
 import slackwater.scenario.Pump;
 import slackwater.scenario.Scenario;
 import slackwater.search.CoralFinding;
@@ -17,6 +19,7 @@ import slackwater.search.PumpWords;
 import slackwater.search.Spare;
 import slackwater.search.Sturdiness;
 import slackwater.search.Task;
+import slackwater.search.Wishes;
 
 /** What a search for places came to, in a keeper's words. */
 final class PlacingText {
@@ -40,8 +43,11 @@ final class PlacingText {
     static List<String> of(Task task, Placing placing, Fidelities fidelities, Stages stages) {
         PlacingText text = new PlacingText(task, placing, fidelities);
         text.searched(stages);
-        placing.best().ifPresentOrElse(text::best, () -> text.say("No layout could be confirmed: none was"
-                + " allowed, or every run on fine cells failed. The log says why."));
+        placing.best().ifPresentOrElse(text::best, () -> text.say(placing.screened() == 0 ? "No place is allowed for"
+                + " these pumps: every one is on a pane to look through, in a space to keep free, or too close to"
+                + " something. Free a pane (--panes) or a space, or take smaller distances (--wishes)."
+                : "No layout could be confirmed: every run failed. trials.jsonl says why, trial by trial; other cells"
+                + " (--cell-cm) may do."));
         return List.copyOf(text.lines);
     }
 
@@ -95,9 +101,21 @@ final class PlacingText {
                 : "with weaker pumps or aims a little off it keeps " + best.kept().orElse(0) + ", and no confirmed"
                         + " layout keeps more";
         String title = best.isStart() ? "Nothing better than the layout as it is: " : "Best layout: ";
-        return title + corals + "; " + holds + "." + (placing.asItIs().map(now -> now.inRange()
-                > finding.inRange()).orElse(false) ? " That is fewer than as it is: keep what you have, or search"
-                        + " on with a larger --budget." : "");
+        return title + corals + "; " + holds + "." + fewer(finding);
+    }
+
+    /** Where more corals are in range as it is: what speaks for that and against it. */
+    private String fewer(Finding best) {
+        int now = placing.asItIs().map(Finding::inRange).orElse(0);
+        if (now <= best.inRange()) {
+            return "";
+        }
+        OptionalInt kept = placing.proposals().stream().filter(Proposal::isStart).map(Proposal::kept).findFirst()
+                .orElse(OptionalInt.empty());
+        return kept.isEmpty() ? " That is fewer than as it is: keep what you have, or search on with a larger --budget."
+                : String.format(Locale.ROOT, " As it is more are in range, %d, but with weaker pumps or aims a little"
+                        + " off it keeps %d: weigh the two, or search on with a larger --budget.", now,
+                        kept.getAsInt());
     }
 
     private void corals(Proposal best) {
@@ -111,7 +129,8 @@ final class PlacingText {
                             + Figures.limitCmPerS(coral.wantedHighMPerS()),
                     now.isEmpty() ? "-" : Figures.cmPerS(now.get(n).meanMPerS()),
                     coral.verdict().symbol() + " " + coral.verdict().word()
-                            + (coral.inRange() ? "" : coral.isBuried() ? ", food or sand stays" : ", out of range"));
+                            + (coral.inRange() ? "" : coral.isBuried() ? ", food or sand stays"
+                            : coral.verdict() == Verdict.MARGINAL ? ", likely out of range" : ", out of range"));
         }
     }
 
@@ -134,9 +153,16 @@ final class PlacingText {
             return;
         }
         Energy energy = Energy.of(watts.getAsDouble(), task.wishes());
-        say("Watts: %.1f W, %.0f kWh and %.0f in money a year%s.", energy.powerW(), energy.kWhPerYear(),
+        say("Watts: %.1f W, %.0f kWh and %.0f in money a year%s. %s.", energy.powerW(), energy.kWhPerYear(),
                 energy.costPerYear(), Energy.isQuiet(task.pieces(), pumps) ? ", all of it at quiet outputs"
-                        : "; at least one pump runs louder than its quiet output");
+                        : "; at least one pump runs louder than its quiet output", tariff(task.wishes()));
+    }
+
+    /** What energy is taken to cost. */
+    static String tariff(Wishes wishes) {
+        return String.format(Locale.ROOT, "Money is your own; a kilowatt hour is taken at %s, for %s hours a day"
+                + " (--tariff, --wishes)", Figures.decimal(wishes.tariffPerKWh(), 2),
+                Figures.decimal(wishes.hoursPerDay(), 0));
     }
 
     private void spare(Spare spare) {

@@ -15,6 +15,7 @@ import slackwater.pump.catalogue.PumpModel;
 import slackwater.scenario.ScenarioFaults;
 import slackwater.scenario.Wall;
 import slackwater.search.Objective;
+import slackwater.search.Trial;
 import slackwater.search.Wishes;
 import slackwater.search.WishesReader;
 
@@ -121,6 +122,11 @@ final class SearchOptions {
             throw new BadInput("--screen-cell-cm: found " + screenCellCm + ", must be 0.5 to 10 (3 for a tank of some"
                     + " hundred litres, 1.5 to 2 for a nano tank)");
         }
+        if (screenCellCm / 100 < grid.cellSizeM()) {
+            throw new BadInput(String.format(Locale.ROOT, "--screen-cell-cm: found %s, must be no smaller than the"
+                    + " cells of what is reported, %s cm; take larger ones for looking, or smaller ones for the"
+                    + " report (--cell-cm)", screenCellCm, grid.cellSizeM() * 100));
+        }
         return screenCellCm / 100;
     }
 
@@ -168,7 +174,10 @@ final class SearchOptions {
     /** Reads the logs of other machines into one and says so. */
     void merge(LogFile log, PrintWriter out) throws IOException {
         for (Path other : logs) {
-            out.println("  " + log.merge(other) + " trials read from " + other.getFileName());
+            List<Trial> read = log.merge(other);
+            boolean strange = !read.isEmpty() && read.stream().noneMatch(Fidelity::isOfThisBuild);
+            out.println("  " + read.size() + " trials read from " + other.getFileName() + (strange
+                    ? "; another build of the program made them, so they are computed anew" : ""));
         }
     }
 

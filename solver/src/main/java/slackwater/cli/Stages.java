@@ -1,12 +1,10 @@
 package slackwater.cli;
 
-import java.util.function.Consumer;
 import slackwater.scenario.Scenario;
 import slackwater.search.Anchor;
 import slackwater.search.Outcome;
 import slackwater.search.Runs;
 import slackwater.search.Stage;
-import slackwater.search.Trial;
 import slackwater.search.TrialLog;
 import slackwater.search.Trials;
 
@@ -17,9 +15,10 @@ import slackwater.search.Trials;
  * @param siftFactor the same for the cells of the sift
  */
 record Stages(Runs runs, double screenFactor, double siftFactor) {
-    private record Bench(Fidelities fidelities, TrialLog log, Consumer<Trial> watcher) {
+    private record Bench(Fidelities fidelities, TrialLog log, TrialLine line) {
         Trials trials(Stage stage, Fidelity fidelity) {
-            return new Trials(stage, fidelity.words(), new WaterTrial(fidelity, fidelities.threads()), log, watcher);
+            return new Trials(stage, fidelity.words(), new WaterTrial(fidelity, fidelities.threads()), log, line)
+                    .recalling(line::recall);
         }
 
         Runs runs(double screenFactor, double siftFactor) {
@@ -33,8 +32,8 @@ record Stages(Runs runs, double screenFactor, double siftFactor) {
      * The stages of a search. Where the tank's own layout can be run it is, on all three grids: the ratios to the fine
      * one are the factors.
      */
-    static Stages of(Scenario scenario, Fidelities fidelities, TrialLog log, Consumer<Trial> watcher) {
-        Bench bench = new Bench(fidelities, log, watcher);
+    static Stages of(Scenario scenario, Fidelities fidelities, TrialLog log, TrialLine line) {
+        Bench bench = new Bench(fidelities, log, line);
         if (!WaterTrial.anythingRuns(scenario) || scenario.corals().isEmpty()) {
             return new Stages(bench.runs(1, 1), 1, 1);
         }
@@ -45,8 +44,8 @@ record Stages(Runs runs, double screenFactor, double siftFactor) {
         return new Stages(bench.runs(screen, sift), screen, sift);
     }
 
-    /** The same with another watcher. */
-    Stages watched(Fidelities fidelities, TrialLog log, Consumer<Trial> watcher) {
-        return new Stages(new Bench(fidelities, log, watcher).runs(screenFactor, siftFactor), screenFactor, siftFactor);
+    /** The same with another line for each trial. */
+    Stages watched(Fidelities fidelities, TrialLog log, TrialLine line) {
+        return new Stages(new Bench(fidelities, log, line).runs(screenFactor, siftFactor), screenFactor, siftFactor);
     }
 }

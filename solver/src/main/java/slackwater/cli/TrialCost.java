@@ -1,15 +1,10 @@
 package slackwater.cli;
 
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
 import slackwater.backend.FlowSolver;
 import slackwater.backend.Moments;
 import slackwater.backend.cpu.CpuBackend;
 import slackwater.discretisation.Discretisation;
-import slackwater.discretisation.TimePlan;
 import slackwater.scenario.Scenario;
-import slackwater.simulation.Simulator;
 
 /**
  * What one trial costs, from a short try of the solver on the very grid.
@@ -20,10 +15,14 @@ import slackwater.simulation.Simulator;
  */
 record TrialCost(double steps, double stepS, int cells) {
     private static final TrialCost NOTHING = new TrialCost(0, 0, 1);
-    private static final double LONGEST_TRY_S = 4;
-    private static final int STEPS = 600;
+    private static final double LEAST_TRY_S = 2;
+    private static final double LONGEST_TRY_S = 15;
+    /** Compiled code does millions of cells a second; below this Java has not come to compile it yet. */
+    private static final double SLOWEST_CELLS_PER_S = 2e5;
     private static final int LEAST_TRIES = 5;
     private static final int LONGEST_UNSEEN = 100;
+    /** A try that takes less than this share of the best one before shows that code has been compiled meanwhile. */
+    private static final double GAIN_FRACTION = 0.8;
     /** Statistics, readings and judging on top of the steps; measured once on small grids: a fifth to a third. */
     private static final double OTHER = 1.3;
 
@@ -33,14 +32,11 @@ record TrialCost(double steps, double stepS, int cells) {
             return NOTHING;
         }
         Discretisation discretisation = discretisation(scenario, fidelity);
-        TimePlan plan = discretisation.plan();
-        long[] range = Simulator.stepRange(plan, !fidelity.companion());
-        double batchSteps = (double) plan.stepsPerSample() * plan.samplesPerBatch();
-        double steps = Double.isInfinite(fidelity.turns()) ? (range[0] + range[1]) / 2.0
-                : Math.min(range[1], batchSteps * (fidelity.turns() + 0.5));
-        double companion = fidelity.companion() ? 1 + 1 / Math.pow(DoubtOptions.USUAL_RATIO, 4) : 1;
-        return new TrialCost(OTHER * companion * steps, stepS(discretisation, threads),
-                discretisation.problem().cells());
+        double[] steps = fidelity.companion()
+                ? Cost.steps(discretisation.plan(), DoubtOptions.USUAL_RATIO, fidelity.turns())
+                : Cost.steps(discretisation.plan(), true, fidelity.turns());
+        double likely = Double.isInfinite(fidelity.turns()) ? (steps[0] + steps[1]) / 2 : steps[1];
+        return new TrialCost(OTHER * likely, stepS(discretisation, threads), discretisation.problem().cells());
     }
 
     /**
@@ -60,25 +56,38 @@ record TrialCost(double steps, double stepS, int cells) {
     }
 
     /**
-     * Seconds a step. Java compiles what each kind of grid needs while it is tried, so only the second half of the
-     * tries counts; of these the median, since a machine with other work to do may stall one.
+     * Seconds a step. Java compiles what each kind of grid needs while it is tried, on a busy machine late, and is
+     * slower by orders of magnitude before; so tries go on until for half of the time none was much better than those
+     * before. Of these the mean counts, without the longest: other work on the machine stalls trials as often as it
+     * stalls tries, but one long pause is chance.
      */
     private static double stepS(Discretisation discretisation, int threads) {
         int unseen = Math.min(LONGEST_UNSEEN, discretisation.plan().stepsPerSample());
-        List<Double> tries = new ArrayList<>();
+        double slowestS = discretisation.problem().cells() / SLOWEST_CELLS_PER_S;
         try (FlowSolver solver = new CpuBackend(threads).solver(discretisation.problem())) {
             Moments moments = new Moments(discretisation.problem().cells());
             double spentS = 0;
-            while (tries.size() < LEAST_TRIES || tries.size() * unseen < STEPS && spentS < LONGEST_TRY_S) {
+            double gainedS = 0;
+            double best = Double.POSITIVE_INFINITY;
+            double worst = 0;
+            int tries = 0;
+            while (tries < LEAST_TRIES || spentS < Math.max(LEAST_TRY_S, 2 * gainedS) && spentS < LONGEST_TRY_S
+                    || best > slowestS && spentS < LONGEST_TRY_S) {
                 long start = System.nanoTime();
                 solver.advance(unseen);
                 solver.read(moments);
-                tries.add((System.nanoTime() - start) * 1e-9 / unseen);
-                spentS += tries.get(tries.size() - 1) * unseen;
+                double tried = (System.nanoTime() - start) * 1e-9 / unseen;
+                if (tried < GAIN_FRACTION * best) {
+                    best = tried;
+                    gainedS = spentS;
+                    worst = 0;
+                    tries = 0;
+                }
+                spentS += tried * unseen;
+                worst = Math.max(worst, tried);
+                tries++;
             }
+            return ((spentS - gainedS) / unseen - worst) / (tries - 1);
         }
-        List<Double> later = new ArrayList<>(tries.subList(tries.size() / 2, tries.size()));
-        Collections.sort(later);
-        return later.get(later.size() / 2);
     }
 }

@@ -2,8 +2,10 @@ package slackwater.cli;
 
 import java.io.PrintWriter;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import slackwater.search.Outcome;
 import slackwater.search.Stage;
@@ -12,6 +14,7 @@ import slackwater.search.Trial;
 /** Says of each trial what came of it and how long the rest will take. */
 final class TrialLine implements Consumer<Trial> {
     private final PrintWriter out;
+    private final Set<String> counted = new HashSet<>();
     private final Map<Stage, Course> courses = new EnumMap<>(Stage.class);
 
     /** How one kind of trial goes: so many of them, each expected to take so long until one was measured. */
@@ -19,6 +22,7 @@ final class TrialLine implements Consumer<Trial> {
         private final int planned;
         private final double expectedS;
         private int made;
+        private int recalled;
         private double spentS;
 
         Course(int planned, double expectedS) {
@@ -32,7 +36,7 @@ final class TrialLine implements Consumer<Trial> {
         }
 
         double leftS() {
-            return Math.max(0, planned - made) * (made == 0 ? expectedS : spentS / made);
+            return Math.max(0, planned - made - recalled) * (made == 0 ? expectedS : spentS / made);
         }
     }
 
@@ -41,18 +45,29 @@ final class TrialLine implements Consumer<Trial> {
         this.out = out;
         courses.put(Stage.SCREEN, new Course(estimate.screenings(), estimate.screenS()));
         courses.put(Stage.CONFIRM, new Course(estimate.confirmations(), estimate.confirmS()));
-        courses.put(Stage.SIFT, new Course(0, 0));
         courses.put(Stage.HOLD, new Course(estimate.holds(), estimate.holdS()));
+    }
+
+    /** A trial that the log knew: it takes no time any more. */
+    void recall(Trial trial) {
+        if (counted.add(trial.key())) {
+            course(trial).recalled++;
+        }
+    }
+
+    /** Sift and hold are planned together, since they are of one size. */
+    private Course course(Trial trial) {
+        return courses.get(trial.stage() == Stage.SIFT ? Stage.HOLD : trial.stage());
     }
 
     @Override
     public void accept(Trial trial) {
-        // Sift and hold are planned together, since they are of one size.
-        Course course = courses.get(trial.stage() == Stage.SIFT ? Stage.HOLD : trial.stage());
+        counted.add(trial.key());
+        Course course = course(trial);
         course.made(trial.wallS());
         double leftS = courses.values().stream().mapToDouble(Course::leftS).sum();
         String what = switch (trial.stage()) {
-            case SCREEN -> "trial " + course.made + " of about " + course.planned;
+            case SCREEN -> "trial " + (course.made + course.recalled) + " of about " + course.planned;
             case CONFIRM -> "confirmed on fine cells";
             case SIFT -> "a second look on smaller cells";
             case HOLD -> "tried whether it holds";

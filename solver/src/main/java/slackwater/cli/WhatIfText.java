@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.OptionalInt;
 import slackwater.analysis.Figures;
 import slackwater.analysis.Sloshing;
+import slackwater.analysis.Verdict;
 import slackwater.report.CsvText;
 import slackwater.scenario.Scenario;
 import slackwater.search.CoralFinding;
@@ -88,7 +89,8 @@ final class WhatIfText {
     private static String found(CoralFinding found) {
         String range = found.highMPerS() >= UNKNOWN_M_PER_S ? "unknown" : Figures.cmPerS(found.lowMPerS()) + " to "
                 + Figures.cmPerS(found.highMPerS());
-        String out = found.inRange() ? "" : found.meanMPerS() < found.wantedLowMPerS() ? ", too slow" : ", too strong";
+        String out = found.inRange() ? "" : (found.verdict() == Verdict.MARGINAL ? ", likely too " : ", too ")
+                + (found.meanMPerS() < found.wantedLowMPerS() ? "slow" : "strong");
         return String.format(Locale.ROOT, "%5s cm/s (%s) %s %s%s", Figures.cmPerS(found.meanMPerS()), range,
                 found.verdict().symbol(), found.verdict().word(), out);
     }

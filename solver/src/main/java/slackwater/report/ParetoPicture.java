@@ -46,10 +46,10 @@ public final class ParetoPicture {
         put("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" width=\"%.0f\" height=\"%.0f\""
                 + " font-family=\"sans-serif\" font-size=\"13\">", WIDTH, HEIGHT, WIDTH, HEIGHT);
         put("<rect width=\"%.0f\" height=\"%.0f\" fill=\"white\"/>", WIDTH, HEIGHT);
-        put("<text x=\"%.0f\" y=\"22\" font-size=\"15\">Price and corals in range: filled where all are in range; the"
+        put("<text x=\"%.0f\" y=\"22\" font-size=\"14\">Price and corals in range: filled where all are in range; the"
                 + " bar reaches down to</text>", LEFT - 50);
-        put("<text x=\"%.0f\" y=\"40\" font-size=\"15\">those that stay when pumps are weaker or aims are off</text>",
-                LEFT - 50);
+        put("<text x=\"%.0f\" y=\"40\" font-size=\"14\">those that stay when pumps are weaker or aims are off; dashed:"
+                + " no more corals for less money</text>", LEFT - 50);
         axes();
         front();
         marks.forEach(this::mark);
@@ -116,7 +116,8 @@ public final class ParetoPicture {
                 }
             }
             taken[n] = new double[] {at, down, width};
-            put("<text x=\"%.1f\" y=\"%.1f\">%s</text>", at, down, Html.escape(label));
+            put("<text x=\"%.1f\" y=\"%.1f\" stroke=\"white\" stroke-width=\"4\" stroke-linejoin=\"round\""
+                    + " paint-order=\"stroke\">%s</text>", at, down, Html.escape(label));
         }
     }
 

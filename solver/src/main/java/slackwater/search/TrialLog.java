@@ -6,6 +6,7 @@ import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,17 +79,32 @@ public final class TrialLog implements AutoCloseable {
     /**
      * Reads another machine's log into this one.
      *
-     * @return how many trials were new
-     * @throws IOException if it cannot be read, or this one not written
+     * @return the trials that were new
+     * @throws IOException if it cannot be read or is none, or this one cannot be written
      */
-    public int merge(Path other) throws IOException {
-        int before = known.size();
-        for (Trial trial : lines(Files.readString(other))) {
+    public List<Trial> merge(Path other) throws IOException {
+        List<Trial> added = new ArrayList<>();
+        for (Trial trial : read(other)) {
             if (!known.containsKey(trial.key())) {
                 add(trial);
+                added.add(trial);
             }
         }
-        return known.size() - before;
+        return List.copyOf(added);
+    }
+
+    private static List<Trial> read(Path other) throws IOException {
+        String text;
+        try {
+            text = Files.readString(other);
+        } catch (CharacterCodingException binary) {
+            throw new IOException("it is no text; must be a log of trials, such as trials.jsonl", binary);
+        }
+        List<Trial> trials = lines(text);
+        if (trials.isEmpty() && !text.isBlank()) {
+            throw new IOException("there is no trial in it; must be a log of trials, such as trials.jsonl");
+        }
+        return trials;
     }
 
     /** What is known of a trial. */

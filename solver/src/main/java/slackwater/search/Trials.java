@@ -25,6 +25,7 @@ public final class Trials {
     private final Function<Scenario, Outcome> function;
     private final TrialLog log;
     private final Consumer<Trial> watcher;
+    private final Consumer<Trial> recalled;
 
     /**
      * @param way everything but the scenario that decides what a trial comes to, such as cells, seed and build
@@ -33,6 +34,12 @@ public final class Trials {
      */
     public Trials(Stage stage, String way, Function<Scenario, Outcome> function, TrialLog log,
                   Consumer<Trial> watcher) {
+        this(stage, way, function, log, watcher, trial -> { });
+    }
+
+    private Trials(Stage stage, String way, Function<Scenario, Outcome> function, TrialLog log,
+                   Consumer<Trial> watcher, Consumer<Trial> recalled) {
+        this.recalled = recalled;
         this.stage = stage;
         this.way = way;
         this.function = function;
@@ -40,11 +47,17 @@ public final class Trials {
         this.watcher = watcher;
     }
 
+    /** The same, and another one is told of each trial that the log knew. */
+    public Trials recalling(Consumer<Trial> recalled) {
+        return new Trials(stage, way, function, log, watcher, recalled);
+    }
+
     /** The outcome of a scenario, run now or before. */
     public Trial of(Scenario scenario) {
         String key = key(scenario);
         Optional<Trial> known = log.find(key);
         if (known.isPresent()) {
+            recalled.accept(known.get());
             return known.get();
         }
         long startNs = System.nanoTime();

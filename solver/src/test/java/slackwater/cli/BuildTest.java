@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
@@ -62,6 +64,35 @@ class BuildTest {
             }
         }
         assertEquals(Build.digest(classes("one", "a")), Build.digest(jar));
+    }
+
+    /** What is asked of a Java that is trimmed to its base: the digest of the jar it is given. */
+    static final class Alone {
+        private Alone() {
+        }
+
+        public static void main(String[] arguments) {
+            System.out.print(Build.digest(Path.of(arguments[0])));
+        }
+    }
+
+    @Test
+    void aTrimmedJavaReadsAJarToo() throws IOException, InterruptedException, URISyntaxException {
+        Path jar = folder.resolve("two.jar");
+        try (OutputStream file = Files.newOutputStream(jar); ZipOutputStream zip = new ZipOutputStream(file)) {
+            zip.putNextEntry(new ZipEntry("slackwater/field/Grid.class"));
+            zip.write("grid".getBytes());
+        }
+        Process trimmed = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "--limit-modules", "java.base", "-cp", home(Build.class) + File.pathSeparator + home(Alone.class),
+                Alone.class.getName(), jar.toString()).redirectErrorStream(true).start();
+        String said = new String(trimmed.getInputStream().readAllBytes());
+        assertEquals(0, trimmed.waitFor(), said);
+        assertEquals(Build.digest(jar), said);
+    }
+
+    private static Path home(Class<?> one) throws URISyntaxException {
+        return Path.of(one.getProtectionDomain().getCodeSource().getLocation().toURI());
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -25,6 +26,10 @@ class MisuseTest {
         "place --confirm 101|--confirm: found 101, must be 1 to 100",
         "compare --tariff cheap|--tariff: found 'cheap', must be a number",
         "compare --mixed|--pumps: found none, must be one or more pumps of the catalogue pumps: large-propeller",
+        "compare --tariff|--tariff: found nothing, must be a number, such as 2.5. Price of a kilowatt hour",
+        "place --confirm 2 --confirm 3|--confirm: found twice, must be given once",
+        "place nano.toml|found 'nano.toml', which is one name too many",
+        "place --bugdet 3|found '--bugdet', must be an option of slackwater place",
         "what-if --growth-cm-per-year fast|--growth-cm-per-year: found 'fast', must be a number"})
     void aValueOfTheWrongKindIsToldPlainly(String line, String expected) {
         String[] words = line.split(" ");
@@ -36,5 +41,12 @@ class MisuseTest {
         assertEquals(ExitCode.BAD_INPUT, shell.code());
         assertTrue(shell.err().startsWith(expected), shell.err());
         assertFalse(shell.err().matches("(?s).*(is not an? |Invalid value|double|\\bint\\b|Exception).*"), shell.err());
+    }
+
+    @Test
+    void whatIsMissingIsNamed() {
+        assertTrue(Shell.run("place").err().startsWith("SCENARIO: found nothing, must be given. The scenario file"));
+        String plce = Shell.run("plce", "x.toml").err();
+        assertTrue(plce.startsWith("found 'plce', must be a command: ") && plce.contains("place"), plce);
     }
 }

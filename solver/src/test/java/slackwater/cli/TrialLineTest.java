@@ -33,6 +33,20 @@ class TrialLineTest {
         assertTrue(lines.get(2).contains("about " + Cost.time(9 * 4 + 2 * 30 + 3 * 20) + " left"), lines.get(2));
     }
 
+    /** Started again after a kill: what the log knows is counted once, however often it is asked for. */
+    @Test
+    void whatTheLogKnowsIsNotWaitedFor() {
+        StringWriter words = new StringWriter();
+        TrialLine line = new TrialLine(new PrintWriter(words), new Estimate(10, 2, 3, 60, 4, 10, CELLS));
+        for (String key : List.of("a", "b", "b", "a", "c")) {
+            line.recall(new Trial(key, Stage.SCREEN, "", List.of(), new Outcome.Failed("it ran away"), 2));
+        }
+        line.accept(trial(Stage.SCREEN, 4));
+        line.recall(trial(Stage.SCREEN, 4));
+        assertTrue(words.toString().startsWith("  trial 4 of about 10 (4 s), about " + Cost.time(6 * 4 + 180 + 40)
+                + " left"), words.toString());
+    }
+
     @Test
     void theEstimateNamesCellsAndCandidatesAnHour() {
         String words = new Estimate(60, 6, 4, 120, 21, 20, CELLS).sentence();

@@ -89,7 +89,7 @@ class TrialLogTest {
         try (TrialLog log = TrialLog.open(folder.resolve("merged"))) {
             for (Path part : parts) {
                 log.merge(part);
-                assertEquals(0, log.merge(part), "a log that is merged twice adds nothing");
+                assertEquals(List.of(), log.merge(part), "a log that is merged twice adds nothing");
             }
             List<Trial> computed = new ArrayList<>();
             assertEquals(whole, SearchTest.values(search.run(trials(new FreeJets(), log, computed))));
@@ -155,6 +155,20 @@ class TrialLogTest {
             assertEquals(List.of(), log.trials());
         }
         assertTrue(Files.readString(path).startsWith("\n{}\n"), "lines are only ever added");
+    }
+
+    @Test
+    void onlyLogsAreMerged() throws IOException {
+        Path rubbish = Files.writeString(folder.resolve("rubbish"), "a shopping list\n");
+        Path binary = Files.write(folder.resolve("binary"), new byte[] {(byte) 0xff, 0, (byte) 0xfe});
+        Path empty = Files.createFile(folder.resolve("empty"));
+        try (TrialLog log = TrialLog.open(folder.resolve("log"))) {
+            for (Path other : List.of(rubbish, binary)) {
+                assertTrue(assertThrows(IOException.class, () -> log.merge(other)).getMessage()
+                        .contains("must be a log of trials"));
+            }
+            assertEquals(List.of(), log.merge(empty), "a part that was stopped before its first trial");
+        }
     }
 
     private static List<String> search(Path path, Function<Scenario, Outcome> function, List<Trial> computed)
