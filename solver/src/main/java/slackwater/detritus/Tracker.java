@@ -10,12 +10,16 @@ import slackwater.field.FlowRecord;
 import slackwater.scenario.Scenario;
 
 /**
- * Follows grains through a recorded flow, which is played again from its start whenever it ends. Grains do not feel
- * each other nor does the water feel them, so each goes its way alone: the work is dealt out in fixed lots, and since
- * each grain has random numbers of its own, the result is the same to the last bit on any number of threads.
+ * Follows grains through a recorded flow, which is played again from its start whenever it ends. They are let go a few
+ * at a time, all over the record, since a gust or a lull at one moment would decide what becomes of a pinch. Grains do
+ * not feel each other nor does the water feel them, so each goes its way alone: the work is dealt out in fixed lots,
+ * and since each grain has random numbers of its own, the result is the same to the last bit on any number of threads.
  */
 public final class Tracker {
     private static final int LOT = 128;
+    /** So many grains are let go at the same moment of the record. */
+    private static final int TOGETHER = 16;
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
     private static final double NEARLY = 1e-9;
 
     private final FlowRecord record;
@@ -84,23 +88,37 @@ public final class Tracker {
         Census census = Census.empty(schedule.countEveryS(), times, releases.size());
         Walk walk = new Walk(record, terrain,
                 releases.stream().map(Release::grain).toList(), cloud, dice);
+        for (int first = from; first < to; first += TOGETHER) {
+            follow(first, Math.min(to, first + TOGETHER), walk, census);
+        }
+        return census;
+    }
+
+    private void follow(int from, int to, Walk walk, Census census) {
+        int begin = begin(from / TOGETHER);
         double nowS = 0;
         int counted = 0;
         int shown = 0;
         for (long interval = 0; ; interval++) {
-            while (counted < times && counted * schedule.countEveryS() <= nowS + NEARLY) {
+            while (counted < census.times() && counted * schedule.countEveryS() <= nowS + NEARLY) {
                 count(from, to, census, counted++);
             }
             while (shown < scenes.size() && scenes.get(shown).timeS() <= nowS + NEARLY) {
                 cloud.show(from, to, record.grid().cellSizeM(), scenes.get(shown++));
             }
-            if (counted == times && shown == scenes.size()) {
-                return census;
+            if (counted == census.times() && shown == scenes.size()) {
+                return;
             }
-            int frame = (int) (interval % record.frames());
+            int frame = (int) ((begin + interval) % record.frames());
             walk.step(from, to, frame, interval);
             nowS += record.stepS(frame);
         }
+    }
+
+    /** The frame at which a number of grains is let go: all over the record, and evenly for any that follow upon it. */
+    private int begin(int number) {
+        double turn = number * GOLDEN;
+        return (int) ((turn - Math.floor(turn)) * record.frames());
     }
 
     private void count(int from, int to, Census census, int time) {

@@ -133,9 +133,9 @@ public final class LiveRun implements AutoCloseable {
      * @return arrays that are used again for the next moment
      */
     public Snapshot moment() {
-        Snapshots made = snapshots.orElseGet(() -> new Snapshots(discretisation));
+        Snapshots made = snapshots.orElseGet(() -> new Snapshots(discretisation, solver.threads()));
         snapshots = Optional.of(made);
-        return made.of(waterS, moments, wallStress);
+        return made.of(waterS, course.moments(), course.wallStress());
     }
 
     /** How far the averages can be trusted. */
