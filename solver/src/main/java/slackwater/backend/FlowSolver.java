@@ -22,6 +22,11 @@ public interface FlowSolver extends AutoCloseable {
      */
     void readWallStress(float[] stress);
 
+    /** The threads that it steps with, for others to use between its steps. */
+    default Spread threads() {
+        return Spread.ALONE;
+    }
+
     /** The flow as it stands, for this or another solver to go on from. */
     FlowState state();
 

@@ -1,7 +1,5 @@
 package slackwater.backend;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
@@ -28,8 +26,9 @@ public final class Kicks {
     private static final double[] CZ = each(VelocitySet::cz);
     private static final double[] WEIGHT = each(VelocitySet::weight);
 
-    private final List<Jet> jets = new ArrayList<>();
-    private final List<MassSource> massSources;
+    /** Arrays, since going through a list allocates in every step. */
+    private final Jet[] jets;
+    private final MassSource[] massSources;
 
     private static double[] each(IntToDoubleFunction value) {
         return IntStream.range(0, VelocitySet.Q).mapToDouble(value).toArray();
@@ -37,10 +36,8 @@ public final class Kicks {
 
     public Kicks(LatticeProblem problem) {
         SplittableRandom seeds = new SplittableRandom(problem.seed());
-        for (BodyForce force : problem.forces()) {
-            jets.add(new Jet(force, seeds.split()));
-        }
-        massSources = problem.massSources();
+        jets = problem.forces().stream().map(force -> new Jet(force, seeds.split())).toArray(Jet[]::new);
+        massSources = problem.massSources().toArray(MassSource[]::new);
     }
 
     /** Applies every source for one step and moves the random part on. */

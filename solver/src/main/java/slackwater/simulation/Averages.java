@@ -2,6 +2,7 @@ package slackwater.simulation;
 
 import java.util.Arrays;
 import slackwater.backend.Moments;
+import slackwater.backend.Spread;
 import slackwater.discretisation.Voxels;
 import slackwater.field.FlowStatistics;
 import slackwater.units.LatticeUnits;
@@ -49,8 +50,14 @@ final class Averages {
     }
 
     /** One sample: the water, and the shear stress of the walls. */
-    void add(Moments moments, float[] wallStress) {
-        for (int n = 0; n < sumU.length; n++) {
+    void add(Moments moments, float[] wallStress, Spread threads) {
+        threads.over(sumU.length, (from, to) -> add(moments, wallStress, from, to));
+        samples++;
+        inBatch++;
+    }
+
+    private void add(Moments moments, float[] wallStress, int from, int to) {
+        for (int n = from; n < to; n++) {
             float u = moments.ux()[n];
             float v = moments.uy()[n];
             float w = moments.uz()[n];
@@ -64,9 +71,7 @@ final class Averages {
             sumStress[n] += wallStress[n];
             sumStressSquare[n] += wallStress[n] * wallStress[n];
         }
-        gusts.add(wallStress);
-        samples++;
-        inBatch++;
+        gusts.add(wallStress, from, to);
     }
 
     void endBatch() {
@@ -104,7 +109,7 @@ final class Averages {
         return new FlowStatistics(voxels.grid(), voxels.fluid(), scaled(sumU, perSample), scaled(sumV, perSample),
                 scaled(sumW, perSample), speed, rms, error,
                 scaled(sumStress, (float) (units.stressPa() / samples)), rmsStress,
-                scaled(gusts.passed(GUST_SHARE), (float) units.stressPa()));
+                scaled(gusts.passed(GUST_SHARE * samples), (float) units.stressPa()));
     }
 
     private static float[] scaled(float[] sum, float factor) {

@@ -1,6 +1,6 @@
 package slackwater.simulation;
 
-import java.util.Arrays;
+import slackwater.backend.Spread;
 import slackwater.field.Grid;
 
 /**
@@ -10,37 +10,47 @@ import slackwater.field.Grid;
  * conjugate gradients from that of the last time on [Hestenes1952].
  */
 final class Continuity {
-    static final long BYTES_PER_CELL = 9 * Float.BYTES;
+    static final long BYTES_PER_CELL = 8 * Float.BYTES;
     /** What may be left of the imbalance, r.m.s.: 1 % of what the means have. */
     private static final double ENOUGH = 0.01;
     private static final int MOST_ROUNDS = 500;
 
+    private final Spread threads;
     /** Distance to the neighbour along each axis, in arrays that go on for a plane before the first cell and after. */
     private final int[] step;
-    private final int first;
-    private final int end;
+    private final int layers;
     /** 1 for a face that water passes, towards smaller x, y or z; else 0. */
     private final float[][] open;
     private final float[] source;
-    private final float[] gradient;
+    private final float[] potential;
     private final float[] rest;
     private final float[] way;
-    private final float[] through;
     private final float[] product;
+    /** Sums of each layer, so that they do not depend on the threads. */
+    private final double[] sums;
 
-    /** @param sourcePerS share of each cell's water that arrives in a second, below 0 for what leaves */
-    Continuity(Grid grid, boolean[] solid, float[] sourcePerS) {
+    /** What is done to the cells [from, to) of one layer; its sum counts. */
+    private interface Layer {
+        double run(int from, int to);
+    }
+
+    /**
+     * @param sourcePerS share of each cell's water that arrives in a second, below 0 for what leaves
+     * @param threads to work on
+     */
+    Continuity(Grid grid, boolean[] solid, float[] sourcePerS, Spread threads) {
+        this.threads = threads;
         step = new int[] {1, grid.nx(), grid.nx() * grid.ny()};
-        first = step[2];
-        end = first + solid.length;
-        int length = end + step[2];
+        layers = grid.nz();
+        int first = step[2];
+        int length = first + solid.length + step[2];
         open = new float[3][length];
         source = new float[length];
-        gradient = new float[length];
+        potential = new float[length];
         rest = new float[length];
         way = new float[length];
-        through = new float[length];
         product = new float[length];
+        sums = new double[layers];
         for (int cell = 0; cell < solid.length; cell++) {
             source[first + cell] = (float) (sourcePerS[cell] * grid.cellSizeM());
             int[] at = {cell % grid.nx(), cell / grid.nx() % grid.ny(), cell / step[2]};
@@ -57,87 +67,141 @@ final class Continuity {
      * @param faces where to put the result, the same way
      */
     void balance(float[][] cells, float[][] faces) {
-        System.arraycopy(source, 0, rest, 0, rest.length);
         for (int axis = 0; axis < 3; axis++) {
-            System.arraycopy(cells[axis], 0, way, first, end - first);
-            pass(way, axis, 0.5f, 1);
-            System.arraycopy(through, first, faces[axis], 0, end - first);
-            for (int n = first; n < end; n++) {
-                rest[n] += through[n] - through[n + step[axis]];
-            }
+            int along = axis;
+            layers((from, to) -> means(cells[along], along, faces[along], from, to));
         }
+        layers((from, to) -> imbalance(faces, from, to));
         solve();
-        for (int axis = 0; axis < 3; axis++) {
-            pass(gradient, axis, 1, -1);
-            for (int n = first; n < end; n++) {
-                faces[axis][n - first] -= through[n];
-            }
-        }
+        layers((from, to) -> correct(faces, from, to));
     }
 
-    /** What passes each face towards smaller x, y or z: a share of a value here and so much of it, signed, beyond. */
-    private void pass(float[] values, int axis, float here, int beyond) {
+    /** Mean velocity of the two cells beside each face; 0 through walls. */
+    private double means(float[] cells, int axis, float[] faces, int from, int to) {
         float[] opened = open[axis];
         int back = step[axis];
-        float there = here * beyond;
-        for (int n = first; n < end; n++) {
-            through[n] = opened[n] * (here * values[n] + there * values[n - back]);
+        int start = Math.max(from, step[2] + back);
+        for (int n = from; n < start; n++) {
+            faces[n - step[2]] = 0;
         }
+        for (int n = start; n < to; n++) {
+            faces[n - step[2]] = opened[n] * 0.5f * (cells[n - step[2]] + cells[n - step[2] - back]);
+        }
+        return 0;
+    }
+
+    /** What arrives in each cell and does not leave it. */
+    private double imbalance(float[][] faces, int from, int to) {
+        System.arraycopy(source, from, rest, from, to - from);
+        for (int axis = 0; axis < 3; axis++) {
+            float[] through = faces[axis];
+            float[] opened = open[axis];
+            int ahead = step[axis];
+            for (int n = from; n < to; n++) {
+                int cell = n - step[2];
+                rest[n] += through[cell] - (opened[n + ahead] == 0 ? 0 : through[cell + ahead]);
+            }
+        }
+        return 0;
+    }
+
+    private double correct(float[][] faces, int from, int to) {
+        for (int axis = 0; axis < 3; axis++) {
+            float[] opened = open[axis];
+            float[] through = faces[axis];
+            int back = step[axis];
+            for (int n = from; n < to; n++) {
+                through[n - step[2]] -= opened[n] * (potential[n] - potential[n - back]);
+            }
+        }
+        return 0;
     }
 
     /** Conjugate gradients for the potential whose differences carry away what does not balance. */
     private void solve() {
-        double enough = ENOUGH * ENOUGH * dot(rest, rest);
-        differences(gradient);
-        for (int n = first; n < end; n++) {
-            rest[n] -= product[n];
-            way[n] = rest[n];
-        }
-        double squares = dot(rest, rest);
+        double enough = ENOUGH * ENOUGH * layers((from, to) -> dot(rest, rest, from, to));
+        double squares = layers(this::begin);
         for (int round = 0; round < MOST_ROUNDS && squares > enough; round++) {
-            differences(way);
-            float far = (float) (squares / dot(way, product));
-            for (int n = first; n < end; n++) {
-                gradient[n] += far * way[n];
-                rest[n] -= far * product[n];
-            }
+            float far = (float) (squares / layers((from, to) -> {
+                differences(way, from, to);
+                return dot(way, product, from, to);
+            }));
             double before = squares;
-            squares = dot(rest, rest);
+            squares = layers((from, to) -> goOn(far, from, to));
             float more = (float) (squares / before);
-            for (int n = first; n < end; n++) {
-                way[n] = rest[n] + more * way[n];
-            }
+            layers((from, to) -> turn(more, from, to));
         }
     }
 
+    private double begin(int from, int to) {
+        differences(potential, from, to);
+        for (int n = from; n < to; n++) {
+            rest[n] -= product[n];
+            way[n] = rest[n];
+        }
+        return dot(rest, rest, from, to);
+    }
+
+    private double goOn(float far, int from, int to) {
+        for (int n = from; n < to; n++) {
+            potential[n] += far * way[n];
+            rest[n] -= far * product[n];
+        }
+        return dot(rest, rest, from, to);
+    }
+
+    private double turn(float more, int from, int to) {
+        for (int n = from; n < to; n++) {
+            way[n] = rest[n] + more * way[n];
+        }
+        return 0;
+    }
+
+    /** What flows out of each cell if the velocity through a face is the difference across it. */
+    private void differences(float[] values, int from, int to) {
+        float[] x = open[0];
+        float[] y = open[1];
+        float[] z = open[2];
+        int row = step[1];
+        int plane = step[2];
+        for (int n = from; n < to; n++) {
+            float here = values[n];
+            product[n] = x[n] * (here - values[n - 1]) + x[n + 1] * (here - values[n + 1])
+                    + y[n] * (here - values[n - row]) + y[n + row] * (here - values[n + row])
+                    + z[n] * (here - values[n - plane]) + z[n + plane] * (here - values[n + plane]);
+        }
+    }
+
+    /** Does something to every layer and adds up what comes of it, from the bottom. */
+    private double layers(Layer work) {
+        threads.over(layers, (from, to) -> {
+            for (int k = from; k < to; k++) {
+                sums[k] = work.run((k + 1) * step[2], (k + 2) * step[2]);
+            }
+        });
+        double sum = 0;
+        for (double one : sums) {
+            sum += one;
+        }
+        return sum;
+    }
+
     /** Four sums side by side, since one waits for itself. */
-    private double dot(float[] a, float[] b) {
+    private static double dot(float[] a, float[] b, int from, int to) {
         double one = 0;
         double two = 0;
         double three = 0;
         double four = 0;
-        int n = first;
-        for (; n + 3 < end; n += 4) {
+        int n = from;
+        for (; n + 3 < to; n += 4) {
             one += (double) a[n] * b[n];
             two += (double) a[n + 1] * b[n + 1];
             three += (double) a[n + 2] * b[n + 2];
             four += (double) a[n + 3] * b[n + 3];
         }
-        for (; n < end; n++) {
+        for (; n < to; n++) {
             one += (double) a[n] * b[n];
         }
         return one + two + three + four;
-    }
-
-    /** What flows out of each cell if the velocity through a face is the difference across it. */
-    private void differences(float[] potential) {
-        Arrays.fill(product, 0);
-        for (int axis = 0; axis < 3; axis++) {
-            pass(potential, axis, 1, -1);
-            int ahead = step[axis];
-            for (int n = first; n < end; n++) {
-                product[n] += through[n] - through[n + ahead];
-            }
-        }
     }
 }

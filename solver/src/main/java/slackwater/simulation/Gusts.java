@@ -18,7 +18,6 @@ final class Gusts {
     private static final short[] NONE = new short[0];
 
     private final short[][] counts;
-    private int samples;
 
     Gusts(int cells) {
         counts = new short[cells][];
@@ -30,9 +29,9 @@ final class Gusts {
         return cells * (Integer.BYTES + (BINS * Short.BYTES + 16) / 8);
     }
 
-    void add(float[] stress) {
-        samples++;
-        for (int cell = 0; cell < stress.length; cell++) {
+    /** Counts one sample of the cells [from, to). */
+    void add(float[] stress, int from, int to) {
+        for (int cell = from; cell < to; cell++) {
             if (stress[cell] > 0) {
                 if (counts[cell] == NONE) {
                     counts[cell] = new short[BINS];
@@ -43,11 +42,11 @@ final class Gusts {
         }
     }
 
-    /** The stress that is passed a share of the time, one value a cell; 0 where there is no wall. */
-    float[] passed(double share) {
+    /** The stress that is passed in so many samples, one value a cell; 0 where there is no wall. */
+    float[] passed(double samples) {
         float[] stress = new float[counts.length];
         for (int cell = 0; cell < stress.length; cell++) {
-            stress[cell] = counts[cell] == NONE ? 0 : passed(counts[cell], share * samples);
+            stress[cell] = counts[cell] == NONE ? 0 : passed(counts[cell], samples);
         }
         return stress;
     }

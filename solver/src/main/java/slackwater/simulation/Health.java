@@ -1,6 +1,8 @@
 package slackwater.simulation;
 
 import slackwater.backend.Moments;
+import slackwater.backend.Spread;
+import slackwater.discretisation.Voxels;
 import slackwater.field.Grid;
 
 /**
@@ -16,29 +18,54 @@ record Health(double meanSpeed, double greatestSpeed, int fastestCell, double ma
     /** Beyond this Mach number the equilibrium is no longer one. */
     private static final double GREATEST_MACH = 0.6;
 
-    static Health of(Moments moments, boolean[] solid) {
-        double sum = 0;
-        double mass = 0;
-        double greatest = -1;
-        int fastest = 0;
-        int water = 0;
-        for (int n = 0; n < solid.length; n++) {
-            if (solid[n]) {
-                continue;
+    /** Looks at each layer by itself, so that sums do not depend on the threads. */
+    static Health of(Moments moments, Voxels voxels, Spread threads) {
+        Layer[] layers = new Layer[voxels.grid().nz()];
+        int size = voxels.grid().cells() / layers.length;
+        threads.over(layers.length, (from, to) -> {
+            for (int k = from; k < to; k++) {
+                layers[k] = Layer.of(moments, voxels.solid(), k * size, (k + 1) * size);
             }
-            double u = moments.ux()[n];
-            double v = moments.uy()[n];
-            double w = moments.uz()[n];
-            double speed = Math.sqrt(u * u + v * v + w * w);
-            water++;
-            sum += speed;
-            mass += moments.densityDeviation()[n];
-            if (!(speed <= greatest) && !Double.isNaN(greatest)) {
-                greatest = speed;
-                fastest = n;
-            }
+        });
+        Layer all = layers[0];
+        for (int k = 1; k < layers.length; k++) {
+            all = all.and(layers[k]);
         }
-        return new Health(sum / water, greatest, fastest, mass);
+        return new Health(all.speeds / all.water, all.greatest, all.fastest, all.mass);
+    }
+
+    /** Sums over some cells, and the fastest of them. */
+    private record Layer(int water, double speeds, double greatest, int fastest, double mass) {
+        static Layer of(Moments moments, boolean[] solid, int from, int to) {
+            double sum = 0;
+            double mass = 0;
+            double greatest = -1;
+            int fastest = from;
+            int water = 0;
+            for (int n = from; n < to; n++) {
+                if (solid[n]) {
+                    continue;
+                }
+                double u = moments.ux()[n];
+                double v = moments.uy()[n];
+                double w = moments.uz()[n];
+                double speed = Math.sqrt(u * u + v * v + w * w);
+                water++;
+                sum += speed;
+                mass += moments.densityDeviation()[n];
+                if (!(speed <= greatest) && !Double.isNaN(greatest)) {
+                    greatest = speed;
+                    fastest = n;
+                }
+            }
+            return new Layer(water, sum, greatest, fastest, mass);
+        }
+
+        Layer and(Layer next) {
+            boolean faster = !(next.greatest <= greatest) && !Double.isNaN(greatest);
+            return new Layer(water + next.water, speeds + next.speeds, faster ? next.greatest : greatest,
+                    faster ? next.fastest : fastest, mass + next.mass);
+        }
     }
 
     double mach() {

@@ -6,7 +6,6 @@ import java.util.Optional;
 import slackwater.backend.Backend;
 import slackwater.backend.FlowSolver;
 import slackwater.backend.FlowState;
-import slackwater.backend.Moments;
 import slackwater.discretisation.Discretisation;
 import slackwater.field.Probe;
 import slackwater.field.ProbeSeries;
@@ -23,14 +22,10 @@ import slackwater.simulation.RunOutcome.Diverged;
  * by more than one thread at a time.
  */
 public final class LiveRun implements AutoCloseable {
-    /** Steps between two looks at most. */
-    private static final int LONGEST_UNSEEN = 100;
-
     private final Backend backend;
     private Discretisation discretisation;
     private FlowSolver solver;
-    private Moments moments;
-    private float[] wallStress;
+    private Course course;
     private Averages averages;
     private List<ProbeRecord> probes = List.of();
     private List<Double> spinUp = new ArrayList<>();
@@ -40,10 +35,8 @@ public final class LiveRun implements AutoCloseable {
     private double batchSum;
     private double sinceChangeS;
     private double waterS;
-    private double greatestMach;
     private long steps;
     private long wallNs;
-    private Health last;
     private FlowState good;
     private Optional<Averaged> before = Optional.empty();
     private Optional<Snapshots> snapshots = Optional.empty();
@@ -64,7 +57,7 @@ public final class LiveRun implements AutoCloseable {
      * @param watched places to watch from now on
      */
     public void change(Discretisation next, List<Probe> watched) {
-        boolean lost = last.diverged();
+        boolean lost = course.last().diverged();
         FlowState present = lost ? good : solver.state();
         double longer = next.plan().timeStepS() / discretisation.plan().timeStepS();
         solver.close();
@@ -77,15 +70,11 @@ public final class LiveRun implements AutoCloseable {
     }
 
     private void begin(List<Probe> watched) {
-        moments = new Moments(discretisation.problem().cells());
-        wallStress = new float[moments.cells()];
-        solver.read(moments);
-        last = Health.of(moments, discretisation.voxels().solid());
+        course = new Course(discretisation, solver);
         spinUp = new ArrayList<>();
         averaged = new ArrayList<>();
         averaging = false;
         sinceChangeS = 0;
-        greatestMach = 0;
         before = Optional.empty();
         restart(watched);
     }
@@ -101,16 +90,10 @@ public final class LiveRun implements AutoCloseable {
     /** Goes on to the next sample, some hundredths of a second of water; says where if the numbers ran away. */
     public Optional<Diverged> advance() {
         long start = System.nanoTime();
-        for (int left = discretisation.plan().stepsPerSample(); left > 0; left -= LONGEST_UNSEEN) {
-            int portion = Math.min(left, LONGEST_UNSEEN);
-            solver.advance(portion);
-            steps += portion;
-            solver.read(moments);
-            last = Health.of(moments, discretisation.voxels().solid());
-            greatestMach = Math.max(greatestMach, last.mach());
-            if (last.diverged()) {
-                return Optional.of(last.divergedIn(discretisation.voxels().grid(), waterS));
-            }
+        boolean sound = course.sample();
+        steps += discretisation.plan().stepsPerSample();
+        if (!sound) {
+            return course.diverged(waterS);
         }
         waterS += discretisation.plan().sampleS();
         sinceChangeS += discretisation.plan().sampleS();
@@ -120,10 +103,8 @@ public final class LiveRun implements AutoCloseable {
     }
 
     private void count() {
-        solver.readWallStress(wallStress);
-        averages.add(moments, wallStress);
-        probes.forEach(probe -> probe.add(moments, discretisation.units().speedMPerS()));
-        batchSum += last.meanSpeed();
+        course.addTo(averages, probes);
+        batchSum += course.last().meanSpeed();
         samples++;
         int perBatch = discretisation.plan().samplesPerBatch();
         if (samples % perBatch != 0) {
@@ -142,7 +123,7 @@ public final class LiveRun implements AutoCloseable {
 
     /** Velocity at this moment. */
     public Velocity velocity() {
-        return Bridge.velocity(moments, discretisation);
+        return Bridge.velocity(course.moments(), discretisation);
     }
 
     /**
@@ -152,9 +133,9 @@ public final class LiveRun implements AutoCloseable {
      * @return arrays that are used again for the next moment
      */
     public Snapshot moment() {
-        Snapshots made = snapshots.orElseGet(() -> new Snapshots(discretisation));
+        Snapshots made = snapshots.orElseGet(() -> new Snapshots(discretisation, solver.threads()));
         snapshots = Optional.of(made);
-        return made.of(waterS, moments, wallStress);
+        return made.of(waterS, course.moments(), course.wallStress());
     }
 
     /** How far the averages can be trusted. */
@@ -195,8 +176,8 @@ public final class LiveRun implements AutoCloseable {
         double wallS = wallNs * 1e-9;
         double rate = wallS == 0 ? 0 : steps * (double) discretisation.voxels().waterCells() / wallS;
         return new RunQuality(settled(), settled() ? "The readings have settled." : "The flow is still developing.",
-                sinceChangeS - averagedS, averagedS, discretisation.plan().timeStepS(), steps, greatestMach, 0, rate,
-                wallS);
+                sinceChangeS - averagedS, averagedS, discretisation.plan().timeStepS(), steps, course.greatestMach(), 0,
+                rate, wallS);
     }
 
     private boolean settled() {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import slackwater.backend.Backend;
 import slackwater.backend.FlowSolver;
-import slackwater.backend.Moments;
 import slackwater.discretisation.Discretisation;
 import slackwater.discretisation.TimePlan;
 import slackwater.field.FlowObserver;
@@ -26,8 +25,6 @@ public final class Simulator {
     private static final int MOST_SPIN_UP = Steadiness.MOST_SPIN_UP;
     private static final int LEAST_BATCHES = Steadiness.LEAST_BATCHES;
     private static final int MOST_BATCHES = 16;
-    /** Steps between two looks at most: what runs away soon fills the tank, and then nobody knows where it began. */
-    private static final int LONGEST_UNSEEN = 100;
 
     private final Discretisation discretisation;
     private final TimePlan plan;
@@ -35,15 +32,12 @@ public final class Simulator {
     private final Onlookers onlookers;
     private final Optional<Snapshots> snapshots;
     private final FlowSolver solver;
-    private final Moments moments;
-    private final float[] wallStress;
+    private final Course course;
     private final List<ProbeRecord> probes = new ArrayList<>();
     private final Averages averages;
     private final List<Double> spinUp = new ArrayList<>();
     private final List<Double> averaged = new ArrayList<>();
     private final long startNs = System.nanoTime();
-    private double greatestMach;
-    private Health last;
 
     private Simulator(Discretisation discretisation, List<Probe> watched, RunLimits limits, FlowSolver solver,
                       Onlookers onlookers) {
@@ -52,10 +46,10 @@ public final class Simulator {
         this.limits = limits;
         this.onlookers = onlookers;
         this.snapshots = onlookers.observer() == FlowObserver.NONE ? Optional.empty()
-                : Optional.of(new Snapshots(discretisation));
+                : Optional.of(new Snapshots(discretisation, solver.threads()));
         this.solver = solver;
-        this.moments = new Moments(discretisation.problem().cells());
-        this.wallStress = new float[moments.cells()];
+        Bridge.start(discretisation).ifPresent(solver::initialise);
+        this.course = new Course(discretisation, solver);
         this.averages = new Averages(discretisation.voxels());
         watched.forEach(probe -> probes.add(
                 new ProbeRecord(probe, discretisation.voxels().grid(), plan.samplesPerBatch())));
@@ -93,13 +87,12 @@ public final class Simulator {
     }
 
     private RunOutcome run() {
-        Bridge.start(discretisation).ifPresent(solver::initialise);
         while (spinUp.isEmpty() || !spunUp() && mayGoOn()) {
             if (!batch(false)) {
                 return diverged();
             }
         }
-        double massAtStart = last.massDeviation();
+        double massAtStart = course.last().massDeviation();
         while (!settled() && averaged.size() < MOST_BATCHES && (mayGoOn() || averaged.size() < 2)) {
             if (!batch(true)) {
                 return diverged();
@@ -112,14 +105,12 @@ public final class Simulator {
     private boolean batch(boolean averaging) {
         double sum = 0;
         for (int sample = 0; sample < plan.samplesPerBatch(); sample++) {
-            if (!sample()) {
+            if (!course.sample()) {
                 return false;
             }
-            sum += last.meanSpeed();
+            sum += course.last().meanSpeed();
             if (averaging) {
-                solver.readWallStress(wallStress);
-                averages.add(moments, wallStress);
-                probes.forEach(probe -> probe.add(moments, discretisation.units().speedMPerS()));
+                course.addTo(averages, probes);
                 show(averaged.size() * plan.batchS() + (sample + 1) * plan.sampleS());
             }
             report(sample + 1);
@@ -133,22 +124,9 @@ public final class Simulator {
 
     private void show(double timeS) {
         if (onlookers.observer().wants(timeS)) {
-            snapshots.ifPresent(water -> onlookers.observer().see(water.of(timeS, moments, wallStress)));
+            snapshots.ifPresent(water -> onlookers.observer().see(
+                    water.of(timeS, course.moments(), course.wallStress())));
         }
-    }
-
-    /** Goes on to the next sample; false if the numbers ran away. */
-    private boolean sample() {
-        for (int left = plan.stepsPerSample(); left > 0; left -= LONGEST_UNSEEN) {
-            solver.advance(Math.min(left, LONGEST_UNSEEN));
-            solver.read(moments);
-            last = Health.of(moments, discretisation.voxels().solid());
-            greatestMach = Math.max(greatestMach, last.mach());
-            if (last.diverged()) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private void report(int samples) {
@@ -179,13 +157,14 @@ public final class Simulator {
     private RunOutcome outcome(double massAtStart) {
         boolean settled = settled();
         double averagedS = averaged.size() * plan.batchS();
-        double drift = (last.massDeviation() - massAtStart) / discretisation.voxels().waterCells() / (averagedS / 60);
-        double rate = solver.step() * (double) discretisation.voxels().waterCells() / wallS();
+        double waterCells = discretisation.voxels().waterCells();
+        double drift = (course.last().massDeviation() - massAtStart) / waterCells / (averagedS / 60);
+        double rate = solver.step() * waterCells / wallS();
         RunQuality quality = new RunQuality(settled, remark(settled), spinUp.size() * plan.batchS(), averagedS,
-                plan.timeStepS(), solver.step(), greatestMach, drift, rate, wallS());
+                plan.timeStepS(), solver.step(), course.greatestMach(), drift, rate, wallS());
         List<ProbeSeries> series = probes.stream().map(probe -> probe.series(plan.sampleS())).toList();
         var statistics = averages.statistics(discretisation.units());
-        Velocity ending = Bridge.velocity(moments, discretisation);
+        Velocity ending = Bridge.velocity(course.moments(), discretisation);
         return settled ? new RunOutcome.Completed(statistics, series, quality, ending)
                 : new RunOutcome.NotSettled(statistics, series, quality, ending);
     }
@@ -208,7 +187,7 @@ public final class Simulator {
     }
 
     private RunOutcome diverged() {
-        return last.divergedIn(discretisation.voxels().grid(), solver.step() * plan.timeStepS());
+        return course.diverged(solver.step() * plan.timeStepS()).orElseThrow();
     }
 
     private double wallS() {

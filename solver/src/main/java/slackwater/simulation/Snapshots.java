@@ -1,6 +1,7 @@
 package slackwater.simulation;
 
 import slackwater.backend.Moments;
+import slackwater.backend.Spread;
 import slackwater.discretisation.Discretisation;
 import slackwater.field.Grid;
 import slackwater.field.Snapshot;
@@ -14,6 +15,7 @@ final class Snapshots {
     /** What a cell takes here: the snapshot, the velocities it is made of, and what balances them. */
     static final long BYTES_PER_CELL = (6 + 3) * Float.BYTES + Continuity.BYTES_PER_CELL;
 
+    private final Spread threads;
     private final Grid grid;
     private final boolean[] solid;
     private final LatticeUnits units;
@@ -22,7 +24,9 @@ final class Snapshots {
     private final float[][] velocity;
     private final Snapshot now;
 
-    Snapshots(Discretisation discretisation) {
+    /** @param threads to work on */
+    Snapshots(Discretisation discretisation, Spread threads) {
+        this.threads = threads;
         this.grid = discretisation.voxels().grid();
         this.solid = discretisation.voxels().solid();
         this.units = discretisation.units();
@@ -37,7 +41,7 @@ final class Snapshots {
                 outflow[source.cells()[n]] -= Math.min(0, share);
             }
         }
-        this.continuity = new Continuity(grid, solid, arriving);
+        this.continuity = new Continuity(grid, solid, arriving, threads);
         this.velocity = new float[3][cells];
         this.now = new Snapshot(0, new float[cells], new float[cells], new float[cells], new float[cells],
                 new float[cells], outflow);
@@ -46,17 +50,21 @@ final class Snapshots {
     Snapshot of(double timeS, Moments moments, float[] wallStress) {
         float speed = (float) units.speedMPerS();
         float stress = (float) units.stressPa();
-        for (int cell = 0; cell < solid.length; cell++) {
-            velocity[0][cell] = moments.ux()[cell] * speed;
-            velocity[1][cell] = moments.uy()[cell] * speed;
-            velocity[2][cell] = moments.uz()[cell] * speed;
-            now.wallShear()[cell] = wallStress[cell] * stress;
-        }
+        threads.over(solid.length, (from, to) -> {
+            for (int cell = from; cell < to; cell++) {
+                velocity[0][cell] = moments.ux()[cell] * speed;
+                velocity[1][cell] = moments.uy()[cell] * speed;
+                velocity[2][cell] = moments.uz()[cell] * speed;
+                now.wallShear()[cell] = wallStress[cell] * stress;
+            }
+        });
         continuity.balance(velocity, new float[][] {now.u(), now.v(), now.w()});
         double cellsSquared = grid.cellSizeM() * grid.cellSizeM();
-        for (int cell = 0; cell < solid.length; cell++) {
-            now.eddyViscosityM2PerS()[cell] = solid[cell] ? 0 : (float) (eddyViscosity(cell) * cellsSquared);
-        }
+        threads.over(solid.length, (from, to) -> {
+            for (int cell = from; cell < to; cell++) {
+                now.eddyViscosityM2PerS()[cell] = solid[cell] ? 0 : (float) (eddyViscosity(cell) * cellsSquared);
+            }
+        });
         return new Snapshot(timeS, now.u(), now.v(), now.w(), now.wallShear(), now.eddyViscosityM2PerS(),
                 now.outflowPerS());
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import slackwater.backend.Spread;
 import slackwater.field.Grid;
 
 /**
@@ -37,7 +38,7 @@ class ContinuityTest {
     @Test
     void whatFlowsInFlowsOut() {
         double before = imbalance(means());
-        new Continuity(GRID, solid, source).balance(cells, faces);
+        new Continuity(GRID, solid, source, Spread.ALONE).balance(cells, faces);
         assertTrue(imbalance(faces) <= 0.0101 * before, imbalance(faces) + " of " + before);
         for (int cell = 0; cell < solid.length; cell++) {
             for (int axis = 0; axis < 3; axis++) {
@@ -49,7 +50,7 @@ class ContinuityTest {
     /** Round any four faces that meet in an edge, between four cells of water, a gradient adds up to nothing. */
     @Test
     void onlyAGradientIsTakenAway() {
-        new Continuity(GRID, solid, source).balance(cells, faces);
+        new Continuity(GRID, solid, source, Spread.ALONE).balance(cells, faces);
         float[][] means = means();
         int rounds = 0;
         for (int cell = STEP[2]; cell < solid.length; cell++) {
@@ -68,14 +69,14 @@ class ContinuityTest {
     /** The next moment starts from this one's answer and has the same law; still water stays still. */
     @Test
     void everyMomentBalances() {
-        Continuity continuity = new Continuity(GRID, solid, source);
+        Continuity continuity = new Continuity(GRID, solid, source, Spread.ALONE);
         continuity.balance(cells, faces);
         double before = imbalance(means());
         continuity.balance(cells, faces);
         assertTrue(imbalance(faces) <= 0.0101 * before);
         float[][] still = new float[3][GRID.cells()];
         float[][] none = new float[3][GRID.cells()];
-        new Continuity(GRID, solid, new float[GRID.cells()]).balance(still, none);
+        new Continuity(GRID, solid, new float[GRID.cells()], Spread.ALONE).balance(still, none);
         assertTrue(Arrays.stream(none).allMatch(values -> Arrays.equals(values, new float[GRID.cells()])));
     }
 

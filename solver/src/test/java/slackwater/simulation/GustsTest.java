@@ -16,12 +16,12 @@ class GustsTest {
             double middle = Math.pow(10, -9 + 4 * random.nextDouble());
             for (int n = 0; n < samples.length; n++) {
                 samples[n] = (float) (middle * Math.exp(0.7 * random.nextGaussian()));
-                gusts.add(new float[] {0, samples[n]});
+                gusts.add(new float[] {0, samples[n]}, 0, 2);
             }
             Arrays.sort(samples);
-            assertEquals(samples[1899], gusts.passed(0.05)[1], 0.04 * samples[1899]);
-            assertEquals(samples[999], gusts.passed(0.5)[1], 0.04 * samples[999]);
-            assertEquals(0, gusts.passed(0.05)[0], "no wall, no stress");
+            assertEquals(samples[1899], gusts.passed(100)[1], 0.04 * samples[1899]);
+            assertEquals(samples[999], gusts.passed(1000)[1], 0.04 * samples[999]);
+            assertEquals(0, gusts.passed(100)[0], "no wall, no stress");
         });
     }
 
@@ -29,8 +29,8 @@ class GustsTest {
     void whatIsSeldomThereIsNotPassed() {
         Gusts gusts = new Gusts(1);
         for (int n = 0; n < 100; n++) {
-            gusts.add(new float[] {n < 3 ? 1e-6f : 0});
+            gusts.add(new float[] {n < 3 ? 1e-6f : 0}, 0, 1);
         }
-        assertEquals(0, gusts.passed(0.05)[0]);
+        assertEquals(0, gusts.passed(5)[0]);
     }
 }

@@ -2,10 +2,7 @@ package slackwater.backend.cpu;
 
 import slackwater.lattice.VelocitySet;
 
-/**
- * The law of the wall at corners, edges, knobs and wherever cells do not lie in rows, one cell after the other. In
- * double precision, so that rounding of a slanted normal lets no mass through.
- */
+/** The law of the wall on cells of one kind, one after the other and in double precision, for want of vectors. */
 final class AnyWallSweep implements WallSweep {
     private final FrictionTable friction;
     private final double roughDrag;
@@ -44,19 +41,19 @@ final class AnyWallSweep implements WallSweep {
     }
 
     @Override
-    public int step() {
-        return 1;
+    public boolean rows() {
+        return false;
     }
 
     @Override
     public double work() {
-        return 16;
+        return 4;
     }
 
     @Override
-    public void slide(float[] f, int[] base, int at, int length, float[] stress, int from, float[] room) {
-        for (int n = 0; n < length; n++) {
-            stress[from + n] = (float) slide(f, base, at + n);
+    public void slide(float[] f, int[] base, WallList cells, int from, int to, float[] room) {
+        for (int n = from; n < to; n++) {
+            cells.stress()[n] = (float) slide(f, base, cells.place(n));
         }
     }
 

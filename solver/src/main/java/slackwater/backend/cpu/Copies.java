@@ -44,6 +44,17 @@ final class Copies {
         pairs[count++] = (long) target << Integer.SIZE | source;
     }
 
+    /** How many copies are due just before each block, or might be; before they are packed. */
+    int[] counts() {
+        int[] counts = new int[firstRun.length - 2];
+        for (int n = 0; n < count; n++) {
+            if (blocks[n] >= 0) {
+                counts[blocks[n]]++;
+            }
+        }
+        return counts;
+    }
+
     /** Ends the adding; before the first copy. */
     void pack(Shares shares) {
         for (int n = 0; n < count; n++) {

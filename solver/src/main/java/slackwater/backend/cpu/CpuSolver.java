@@ -6,6 +6,7 @@ import slackwater.backend.FlowSolver;
 import slackwater.backend.FlowState;
 import slackwater.backend.Kicks;
 import slackwater.backend.Moments;
+import slackwater.backend.Spread;
 import slackwater.lattice.CollisionOperator.Bgk;
 import slackwater.lattice.LatticeProblem;
 import slackwater.lattice.VelocitySet;
@@ -30,6 +31,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     private final Crew crew;
     private final float[][] rooms;
     private final float[] f;
+    private final Reading reading;
     private final int[] homes;
     private final int[][] readBase = new int[2][VelocitySet.Q];
     private final Crew.Task linkTask = this::linkShare;
@@ -46,8 +48,8 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         this.layout = new Layout(problem);
         this.spans = new Spans(problem, layout);
         WallFriction law = WallFriction.of(problem.operator());
-        this.walls = new WallCells(law, spans, layout.pitch, vectors);
-        this.kickedWalls = new WallCells(law, spans, layout.pitch, vectors);
+        this.walls = new WallCells(law, spans, vectors);
+        this.kickedWalls = new WallCells(law, spans, vectors);
         float[] eddy = new float[layout.stride];
         this.links = new Links(problem, layout, spans, walls, kickedWalls, eddy);
         walls.pack();
@@ -58,6 +60,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         this.sweeps = new Sweep[threads];
         Arrays.setAll(sweeps, worker -> vectors ? new BgkSweep(operator, eddy) : new PlainBgkSweep(operator, eddy));
         this.f = new float[layout.floats()];
+        this.reading = new Reading(f, problem.solid(), vectors);
         this.homes = layout.homes(problem);
         this.kicks = new Kicks(problem);
         for (int i = 0; i < VelocitySet.Q; i++) {
@@ -70,8 +73,10 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     }
 
     private Shares shares(int threads) {
-        double[] work = new double[spans.count()];
-        Arrays.setAll(work, block -> spans.to(block) - spans.from(block) + walls.work(block));
+        double[] work = links.work();
+        for (int block = 0; block < work.length; block++) {
+            work[block] += spans.to(block) - spans.from(block) + walls.work(block);
+        }
         return new Shares(work, threads);
     }
 
@@ -166,47 +171,22 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     @Override
     public void read(Moments moments) {
         arrive();
-        crew.run(worker -> readShare(moments, worker));
+        threads().over(problem.ny() * problem.nz(), (from, to) -> readRows(moments, from, to));
         kicks.addHalfForce(step, moments);
     }
 
     /** Row by row, so that every loop runs along memory. */
-    private void readShare(Moments moments, int worker) {
-        int rows = problem.ny() * problem.nz();
-        float[][] velocity = {moments.ux(), moments.uy(), moments.uz()};
-        for (int row = share(rows, worker); row < share(rows, worker + 1); row++) {
-            readRow(moments.densityDeviation(), velocity, row * problem.nx(),
-                    layout.cell(0, row % problem.ny(), row / problem.ny()));
+    private void readRows(Moments moments, int from, int to) {
+        int[] base = base();
+        for (int row = from; row < to; row++) {
+            reading.row(base, layout.cell(0, row % problem.ny(), row / problem.ny()), problem.nx(), moments,
+                    row * problem.nx());
         }
     }
 
-    private void readRow(float[] deviation, float[][] velocity, int first, int at) {
-        int end = first + problem.nx();
-        Arrays.fill(deviation, first, end, 0);
-        for (float[] component : velocity) {
-            Arrays.fill(component, first, end, 0);
-        }
-        for (int i = 0; i < VelocitySet.Q; i++) {
-            int from = base()[i] + at - first;
-            accumulate(deviation, first, end, from, 1);
-            accumulate(velocity[0], first, end, from, VelocitySet.cx(i));
-            accumulate(velocity[1], first, end, from, VelocitySet.cy(i));
-            accumulate(velocity[2], first, end, from, VelocitySet.cz(i));
-        }
-        for (float[] component : velocity) {
-            for (int cell = first; cell < end; cell++) {
-                component[cell] = problem.solid()[cell] ? 0 : component[cell] / (1 + deviation[cell]);
-            }
-        }
-        for (int cell = first; cell < end; cell++) {
-            deviation[cell] = problem.solid()[cell] ? 0 : deviation[cell];
-        }
-    }
-
-    private void accumulate(float[] sum, int first, int end, int from, int factor) {
-        for (int cell = first; cell < end && factor != 0; cell++) {
-            sum[cell] += factor * f[from + cell];
-        }
+    @Override
+    public Spread threads() {
+        return (count, part) -> crew.run(worker -> part.run(share(count, worker), share(count, worker + 1)));
     }
 
     @Override

@@ -8,14 +8,13 @@ import slackwater.lattice.VelocitySet;
 
 /**
  * The law of the wall on a row of cells beside a flat wall, a vector of cells at a time. There 6 sum of w c c is a
- * third along the wall, so s = 3 (F - E) and f_i += 18 w_i c_i.(F - E). Formulas as in {@link AnyWallSweep}. Cells that
- * do not lie side by side are brought into the thread's room and back.
+ * third along the wall, so s = 3 (F - E) and f_i += 18 w_i c_i.(F - E). Formulas as in {@link AnyWallSweep}.
  */
 final class FlatWallSweep implements WallSweep {
     private static final VectorSpecies<Float> SPECIES = FloatVector.SPECIES_PREFERRED;
 
     /** Room for a row of cells and a vector more. */
-    private static final int ROW = WallCells.LONGEST_ROW + SPECIES.length();
+    private static final int ROW = WallCells.LONGEST_RUN + SPECIES.length();
     private static final int ALONG = 0;
     private static final int DENSITY = ROW;
     private static final int FREE_A = 2 * ROW;
@@ -23,12 +22,10 @@ final class FlatWallSweep implements WallSweep {
     private static final int E_A = 4 * ROW;
     private static final int E_B = 5 * ROW;
     private static final int RATE = 6 * ROW;
-    private static final int KEPT = 7;
-    /** Where each direction's populations lie in the room. */
-    private static final int[] INSIDE = new int[VelocitySet.Q];
+    /** Floats that the three passes over a row hand on to each other. */
+    static final int ROOM = 7 * ROW;
 
     private final FrictionTable friction;
-    private final int step;
     private final float roughDrag;
     private final int[] links;
     /** What each link takes of momentum along the wall, on the two axes a and b along it. */
@@ -38,22 +35,14 @@ final class FlatWallSweep implements WallSweep {
     private final float[] alongA = new float[VelocitySet.Q];
     private final float[] alongB = new float[VelocitySet.Q];
 
-    static {
-        for (int i = 0; i < VelocitySet.Q; i++) {
-            INSIDE[i] = (KEPT + i) * ROW;
-        }
-    }
-
-    /** @param step distance in the array from a cell of a row to the next */
-    FlatWallSweep(FrictionTable friction, WallShape wall, int step) {
+    FlatWallSweep(FrictionTable friction, WallShape wall) {
         this.friction = friction;
-        this.step = step;
         roughDrag = (float) wall.roughDrag();
         links = wall.links();
         pushA = new float[links.length];
         pushB = new float[links.length];
         for (int i = 0; i < VelocitySet.Q; i++) {
-            alongA[i] = wall.acrossX() ? VelocitySet.cy(i) : VelocitySet.cx(i);
+            alongA[i] = VelocitySet.cx(i);
             alongB[i] = wall.normal()[2] == 0 ? VelocitySet.cz(i) : VelocitySet.cy(i);
         }
         for (int m = 0; m < links.length; m++) {
@@ -63,50 +52,22 @@ final class FlatWallSweep implements WallSweep {
         }
     }
 
-    /** Room for a row's populations and for what the three passes over it hand on to each other. */
-    static float[] room() {
-        return new float[(KEPT + VelocitySet.Q) * ROW];
-    }
-
     @Override
-    public int step() {
-        return step;
+    public boolean rows() {
+        return true;
     }
 
     @Override
     public double work() {
-        return step == 1 ? 4 : 6;
+        return 3;
     }
 
     @Override
-    public void slide(float[] f, int[] base, int at, int length, float[] stress, int from, float[] room) {
-        if (step == 1) {
-            momentum(f, base, at, length, room);
-            rates(length, stress, from, room);
-            push(f, base, at, length, room);
-            return;
-        }
-        for (int i = 0; i < VelocitySet.Q; i++) {
-            bring(f, base[i] + at, room, INSIDE[i], length);
-        }
-        momentum(room, INSIDE, 0, length, room);
-        rates(length, stress, from, room);
-        push(room, INSIDE, 0, length, room);
-        for (int i : links) {
-            bringBack(room, INSIDE[i], f, base[i] + at, length);
-        }
-    }
-
-    private void bring(float[] f, int from, float[] room, int to, int length) {
-        for (int n = 0; n < length; n++) {
-            room[to + n] = f[from + n * step];
-        }
-    }
-
-    private void bringBack(float[] room, int from, float[] f, int to, int length) {
-        for (int n = 0; n < length; n++) {
-            f[to + n * step] = room[from + n];
-        }
+    public void slide(float[] f, int[] base, WallList cells, int from, int to, float[] room) {
+        int at = cells.place(from);
+        momentum(f, base, at, to - from, room);
+        rates(to - from, cells.stress(), from, room);
+        push(f, base, at, to - from, room);
     }
 
     /** Density, F and E of each cell. */

@@ -21,6 +21,9 @@ import slackwater.lattice.WallFriction;
  * step looks in slot i of x.
  */
 final class Links {
+    /** Work for a copy, roughly, where the sweep of a cell is 1. */
+    private static final double WORK = 0.35;
+
     private final LatticeProblem problem;
     private final Layout layout;
     private final WallCells walls;
@@ -62,6 +65,11 @@ final class Links {
                 }
             }
         }
+    }
+
+    /** Work for the links of each block, in sweeps of a cell; before they are packed. */
+    double[] work() {
+        return IntStream.of(copies[0].counts()).mapToDouble(count -> WORK * count).toArray();
     }
 
     /** Ends the listing, before the first step. */

@@ -1,7 +1,6 @@
 package slackwater.backend.cpu;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,46 +10,41 @@ import slackwater.lattice.WallFriction;
 /**
  * The cells that touch a wall of the law of the wall, block by block of the sweep, and their treatment: after the links
  * have bounced their populations back, the momentum along the wall that this took is given back and the friction of the
- * law is taken instead. No cell touches another's populations, so their order does not matter; within a block, cells of
- * one kind that lie in a row are treated together. Doing links and walls twice is as good as once, since the links
- * begin anew from populations that this leaves alone. Source: [Asmuth2021]; docs/numerics.md.
+ * law is taken instead. No cell touches another's populations, so their order does not matter; within a block, those
+ * that can be are treated together. Doing links and walls twice is as good as once, since the links begin anew from
+ * populations that this leaves alone. Source: [Asmuth2021]; docs/numerics.md.
  */
 final class WallCells {
-    /** Rows are no longer than this many cells: whole vectors of any machine. */
-    static final int LONGEST_ROW = 64;
+    /** No more than this many cells are treated together: whole vectors of any machine. */
+    static final int LONGEST_RUN = 64;
 
     private final FrictionTable friction;
     private final Spans spans;
-    private final int pitch;
     private final boolean vectors;
     private final Map<List<Number>, OptionalInt> numbers = new HashMap<>();
-    private final List<WallSweep> kinds = new ArrayList<>();
-    private WallSweep[] sweeps = new WallSweep[0];
-    private int[] cell = new int[256];
-    private int[] place = new int[256];
-    private int[] kind = new int[256];
-    private int count;
-    private float[] stress = new float[0];
-    private final int[] firstRow;
-    private int[] rowStart = new int[0];
-    private int rows;
+    private final List<WallShape> kinds = new ArrayList<>();
+    private final WallList cells = new WallList();
+    private final List<WallSweep> sweeps = new ArrayList<>();
+    /** What treats each kind of wall. */
+    private int[] treatment = new int[0];
+    private final int[] firstRun;
+    private int[] runStart = new int[0];
+    private int runs;
 
     /**
      * @param spans the blocks of the sweep
-     * @param pitch distance in the array from a cell to its neighbour along y
      * @param vectors whether the Java machine has its vector module
      */
-    WallCells(WallFriction law, Spans spans, int pitch, boolean vectors) {
+    WallCells(WallFriction law, Spans spans, boolean vectors) {
         friction = new FrictionTable(law);
         this.spans = spans;
-        this.pitch = pitch;
         this.vectors = vectors;
-        firstRow = new int[spans.count() + 1];
+        firstRun = new int[spans.count() + 1];
     }
 
-    /** Room for what a thread keeps while it treats a row. */
+    /** Room for what a thread keeps while it treats cells. */
     static float[] room(boolean vectors) {
-        return vectors ? FlatWallSweep.room() : new float[0];
+        return new float[vectors ? Math.max(FlatWallSweep.ROOM, LooseWallSweep.ROOM) : 0];
     }
 
     /**
@@ -62,18 +56,8 @@ final class WallCells {
      * @param roughDrag of the roughest of these walls
      */
     void add(int index, int at, int links, double roughDrag) {
-        OptionalInt number = numbers.computeIfAbsent(List.of(links, roughDrag), key -> kind(links, roughDrag));
-        if (number.isEmpty()) {
-            return;
-        }
-        if (count == cell.length) {
-            cell = Arrays.copyOf(cell, 2 * count);
-            place = Arrays.copyOf(place, 2 * count);
-            kind = Arrays.copyOf(kind, 2 * count);
-        }
-        cell[count] = index;
-        place[count] = at;
-        kind[count++] = number.getAsInt();
+        numbers.computeIfAbsent(List.of(links, roughDrag), key -> kind(links, roughDrag))
+                .ifPresent(number -> cells.add(index, at, number));
     }
 
     /** The number of this kind of wall; empty if plain bounce-back is to stay. */
@@ -82,83 +66,94 @@ final class WallCells {
         if (!wall.slides()) {
             return OptionalInt.empty();
         }
-        kinds.add(wall.flat() && vectors ? new FlatWallSweep(friction, wall, wall.acrossX() ? pitch : 1)
-                : new AnyWallSweep(friction, wall));
+        kinds.add(wall);
         return OptionalInt.of(kinds.size() - 1);
     }
 
-    /** Ends the adding, before the first step: brings the cells of each block into rows. */
+    /** Ends the adding, before the first step: brings the cells of each block into runs of what treats them. */
     void pack() {
-        sweeps = kinds.toArray(WallSweep[]::new);
-        stress = new float[count];
-        rowStart = new int[count + 1];
-        for (int block = 0, from = 0; block < spans.count(); block++) {
-            int to = from;
-            while (to < count && place[to] < spans.to(block)) {
-                to++;
+        cells.close();
+        int[] end = new int[spans.count()];
+        for (int block = 0, n = 0; block < end.length; block++) {
+            while (n < cells.count() && cells.place(n) < spans.to(block)) {
+                n++;
             }
-            sort(from, to);
-            firstRow[block] = rows;
-            for (int n = from; n < to; n++) {
-                if (n == from || !continues(n)) {
-                    rowStart[rows++] = n;
+            end[block] = n;
+        }
+        treatment = treatments();
+        for (int block = 0, from = 0; block < end.length; from = end[block++]) {
+            cells.sort(from, end[block], treatment);
+        }
+        if (vectors) {
+            sweeps.add(new LooseWallSweep(friction, cells, kinds));
+        }
+        runStart = new int[cells.count() + 1];
+        for (int block = 0, n = 0; block < end.length; block++) {
+            firstRun[block] = runs;
+            for (int first = n; n < end[block]; n++) {
+                if (n == first || !continues(n)) {
+                    runStart[runs++] = n;
                 }
             }
-            from = to;
         }
-        firstRow[spans.count()] = rows;
-        rowStart[rows] = count;
-        rowStart = Arrays.copyOf(rowStart, rows + 1);
+        firstRun[end.length] = runs;
+        runStart[runs] = cells.count();
     }
 
-    /** Brings cells of one kind together, in the order of memory. */
-    private void sort(int from, int to) {
-        long[] keys = new long[to - from];
-        for (int n = from; n < to; n++) {
-            keys[n - from] = (long) kind[n] << Integer.SIZE | n;
+    /**
+     * Number of the sweep that treats each kind of wall: flat ones whose cells lie in rows have a sweep each, all
+     * others share the last one; without vectors each kind has its own.
+     */
+    private int[] treatments() {
+        List<Integer> loose = new ArrayList<>();
+        int[] numbers = new int[kinds.size()];
+        for (int kind = 0; kind < numbers.length; kind++) {
+            WallShape wall = kinds.get(kind);
+            numbers[kind] = sweeps.size();
+            if (!vectors) {
+                sweeps.add(new AnyWallSweep(friction, wall));
+            } else if (wall.flat() && !wall.acrossX()) {
+                sweeps.add(new FlatWallSweep(friction, wall));
+            } else {
+                loose.add(kind);
+            }
         }
-        Arrays.sort(keys);
-        int[] oldCell = Arrays.copyOfRange(cell, from, to);
-        int[] oldPlace = Arrays.copyOfRange(place, from, to);
-        for (int n = from; n < to; n++) {
-            int old = (int) keys[n - from] - from;
-            cell[n] = oldCell[old];
-            place[n] = oldPlace[old];
-            kind[n] = (int) (keys[n - from] >>> Integer.SIZE);
-        }
+        loose.forEach(kind -> numbers[kind] = sweeps.size());
+        return numbers;
+    }
+
+    private WallSweep sweep(int n) {
+        return sweeps.get(treatment[cells.kind(n)]);
     }
 
     private boolean continues(int n) {
-        return kind[n] == kind[n - 1] && place[n] == place[n - 1] + sweeps[kind[n]].step()
-                && n - rowStart[rows - 1] < LONGEST_ROW;
+        return sweep(n) == sweep(n - 1) && n - runStart[runs - 1] < LONGEST_RUN
+                && (!sweep(n).rows() || cells.place(n) == cells.place(n - 1) + 1);
     }
 
     /** Work for the cells of a block, in sweeps of a cell. */
     double work(int block) {
         double work = 0;
-        for (int n = rowStart[firstRow[block]]; n < rowStart[firstRow[block + 1]]; n++) {
-            work += sweeps[kind[n]].work();
+        for (int n = runStart[firstRun[block]]; n < runStart[firstRun[block + 1]]; n++) {
+            work += sweep(n).work();
         }
         return work;
     }
 
     /** No stress, as before the first step. */
     void clear() {
-        Arrays.fill(stress, 0);
+        cells.clear();
     }
 
     /** Writes rho u_tau^2 of each of its cells, x fastest. */
     void readStress(float[] target) {
-        for (int n = 0; n < count; n++) {
-            target[cell[n]] = stress[n];
-        }
+        cells.readStress(target);
     }
 
     /** Treats the cells in the blocks [first, end); after their links. Parameters as in {@link WallSweep#slide}. */
     void apply(float[] f, int[] base, int first, int end, float[] room) {
-        for (int row = firstRow[first]; row < firstRow[end]; row++) {
-            int n = rowStart[row];
-            sweeps[kind[n]].slide(f, base, place[n], rowStart[row + 1] - n, stress, n, room);
+        for (int run = firstRun[first]; run < firstRun[end]; run++) {
+            sweep(runStart[run]).slide(f, base, cells, runStart[run], runStart[run + 1], room);
         }
     }
 }

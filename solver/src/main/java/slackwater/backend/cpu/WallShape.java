@@ -43,6 +43,11 @@ record WallShape(int[] links, double roughDrag, double area, double[] normal, do
         return new WallShape(links, roughDrag, area, normal, alongWall(normal, m));
     }
 
+    /** The links as bits. */
+    int bits() {
+        return IntStream.of(links).map(i -> 1 << i).sum();
+    }
+
     /** False for a lone oblique link and for walls on more than one side: plain bounce-back stays as it is. */
     boolean slides() {
         boolean oneSided = IntStream.of(links).allMatch(i -> VelocitySet.cx(i) * normal[0]
@@ -56,7 +61,7 @@ record WallShape(int[] links, double roughDrag, double area, double[] normal, do
                 * normal[0] + VelocitySet.cy(i) * normal[1] + VelocitySet.cz(i) * normal[2] == 1);
     }
 
-    /** True if the wall is across x, so that its cells lie below each other and not side by side. */
+    /** True if the wall is across x, so that its cells do not lie side by side. */
     boolean acrossX() {
         return normal[0] != 0;
     }

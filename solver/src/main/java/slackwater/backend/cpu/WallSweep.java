@@ -1,21 +1,19 @@
 package slackwater.backend.cpu;
 
-/** The law of the wall on a row of cells that touch walls in the same way, in place. */
+/** The law of the wall on cells that are treated together, in place. */
 interface WallSweep {
     /**
-     * Treats a row of cells, each a {@link #step} from the next; after the links.
+     * Treats cells [from, to) of a list, after the links, and notes the stress rho u_tau^2 of each there.
      *
      * @param f all populations, as deviations from the weights
      * @param base where direction i of cell 0 is read in the step that follows
-     * @param at first cell of the row
-     * @param stress where the row's stresses rho u_tau^2 go, from an index on
      * @param room this thread's, from {@link WallCells#room}
      */
-    void slide(float[] f, int[] base, int at, int length, float[] stress, int from, float[] room);
+    void slide(float[] f, int[] base, WallList cells, int from, int to, float[] room);
 
-    /** Distance in the array from a cell of a row to the next. */
-    int step();
+    /** Whether cells that are treated together must lie side by side. */
+    boolean rows();
 
-    /** Work for one cell with its links, roughly, where the sweep of a cell is 1. */
+    /** Work for one cell without its links, roughly, where the sweep of a cell is 1. */
     double work();
 }

@@ -1,0 +1,198 @@
+package slackwater.backend.cpu;
+
+import static jdk.incubator.vector.FloatVector.fromArray;
+
+import java.util.List;
+import jdk.incubator.vector.FloatVector;
+import jdk.incubator.vector.IntVector;
+import jdk.incubator.vector.VectorOperators;
+import jdk.incubator.vector.VectorSpecies;
+import slackwater.lattice.VelocitySet;
+
+/**
+ * The law of the wall at rock, edges and wherever cells do not lie in rows. Cells that touch walls each in their own
+ * way are brought into the thread's room, treated there a vector at a time, and brought back: single loads are what
+ * costs, and so there is one for each population. Formulas as in {@link AnyWallSweep}.
+ */
+final class LooseWallSweep implements WallSweep {
+    private static final VectorSpecies<Float> SPECIES = FloatVector.SPECIES_PREFERRED;
+    private static final VectorSpecies<Integer> BITS = IntVector.SPECIES_PREFERRED;
+    private static final int LAST = VelocitySet.Q - 1;
+    private static final int ROW = WallCells.LONGEST_RUN + SPECIES.length();
+
+    /** Where the room holds what, a row each: populations, then what the passes over them hand on to each other. */
+    private static final int ALONG = VelocitySet.Q * ROW;
+    private static final int DENSITY = ALONG + ROW;
+    private static final int RATE = DENSITY + ROW;
+    private static final int FREE = RATE + ROW;
+    private static final int TURNED = FREE + 3 * ROW;
+    private static final int SLIP = TURNED + 3 * ROW;
+    static final int ROOM = SLIP + 3 * ROW;
+
+    /** 6 w_i c_i. */
+    private static final float[] PUSH_X = new float[VelocitySet.Q];
+    private static final float[] PUSH_Y = new float[VelocitySet.Q];
+    private static final float[] PUSH_Z = new float[VelocitySet.Q];
+
+    static {
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            float weight = 6 * (float) VelocitySet.weight(i);
+            PUSH_X[i] = weight * VelocitySet.cx(i);
+            PUSH_Y[i] = weight * VelocitySet.cy(i);
+            PUSH_Z[i] = weight * VelocitySet.cz(i);
+        }
+    }
+
+    private final FrictionTable friction;
+    /** How each cell of the list touches walls, as in {@link WallShape}. */
+    private final int[] links;
+    private final float[][] normal;
+    private final float[][] inverse;
+    private final float[] area;
+    private final float[] roughDrag;
+
+    /**
+     * @param cells all that there are, in their order for good
+     * @param kinds the kinds of wall, by number
+     */
+    LooseWallSweep(FrictionTable friction, WallList cells, List<WallShape> kinds) {
+        this.friction = friction;
+        int length = cells.count() + SPECIES.length();
+        links = new int[length];
+        normal = new float[3][length];
+        inverse = new float[6][length];
+        area = new float[length];
+        roughDrag = new float[length];
+        for (int n = 0; n < cells.count(); n++) {
+            WallShape wall = kinds.get(cells.kind(n));
+            links[n] = wall.bits();
+            area[n] = (float) wall.area();
+            roughDrag[n] = (float) wall.roughDrag();
+            for (int m = 0; m < normal.length; m++) {
+                normal[m][n] = (float) wall.normal()[m];
+            }
+            for (int m = 0; m < inverse.length; m++) {
+                inverse[m][n] = (float) wall.inverse()[m];
+            }
+        }
+    }
+
+    @Override
+    public boolean rows() {
+        return false;
+    }
+
+    @Override
+    public double work() {
+        return 14;
+    }
+
+    @Override
+    public void slide(float[] f, int[] base, WallList cells, int from, int to, float[] room) {
+        int length = to - from;
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            for (int n = 0; n < length; n++) {
+                room[i * ROW + n] = f[base[i] + cells.place(from + n)];
+            }
+        }
+        for (int n = 0; n < length; n += SPECIES.length()) {
+            momentum(room, n, from + n);
+        }
+        for (int n = 0; n < length; n++) {
+            float rate = (float) friction.rate(room[ALONG + n] / room[DENSITY + n], roughDrag[from + n]);
+            cells.stress()[from + n] = rate * room[ALONG + n];
+            room[RATE + n] = rate;
+        }
+        for (int n = 0; n < length; n += SPECIES.length()) {
+            slip(room, n, from + n);
+            push(room, n, from + n);
+        }
+        for (int i = 1; i < VelocitySet.Q; i++) {
+            for (int n = 0; n < length; n++) {
+                f[base[i] + cells.place(from + n)] = room[i * ROW + n];
+            }
+        }
+    }
+
+    /** Density, what momentum along the wall there would be without it, and what the links have turned round. */
+    private void momentum(float[] room, int n, int cell) {
+        IntVector turning = IntVector.fromArray(BITS, links, cell);
+        FloatVector density = fromArray(SPECIES, room, n).add(1f);
+        FloatVector ex = FloatVector.zero(SPECIES);
+        FloatVector ey = ex;
+        FloatVector ez = ex;
+        FloatVector x = ex;
+        FloatVector y = ex;
+        FloatVector z = ex;
+        for (int i = 1; i < LAST; i += 2) {
+            FloatVector plus = fromArray(SPECIES, room, i * ROW + n);
+            FloatVector minus = fromArray(SPECIES, room, (i + 1) * ROW + n);
+            density = density.add(plus).add(minus);
+            FloatVector odd = plus.sub(minus);
+            FloatVector turned = plus.mul(link(turning, i)).sub(minus.mul(link(turning, i + 1)));
+            x = x.add(odd.mul(VelocitySet.cx(i)));
+            y = y.add(odd.mul(VelocitySet.cy(i)));
+            z = z.add(odd.mul(VelocitySet.cz(i)));
+            ex = ex.add(turned.mul(2f * VelocitySet.cx(i)));
+            ey = ey.add(turned.mul(2f * VelocitySet.cy(i)));
+            ez = ez.add(turned.mul(2f * VelocitySet.cz(i)));
+        }
+        x = x.sub(ex);
+        y = y.sub(ey);
+        z = z.sub(ez);
+        FloatVector nx = fromArray(SPECIES, normal[0], cell);
+        FloatVector ny = fromArray(SPECIES, normal[1], cell);
+        FloatVector nz = fromArray(SPECIES, normal[2], cell);
+        FloatVector through = x.mul(nx).add(y.mul(ny)).add(z.mul(nz));
+        x = x.sub(through.mul(nx));
+        y = y.sub(through.mul(ny));
+        z = z.sub(through.mul(nz));
+        x.mul(x).add(y.mul(y)).add(z.mul(z)).sqrt().intoArray(room, ALONG + n);
+        density.intoArray(room, DENSITY + n);
+        x.intoArray(room, FREE + n);
+        y.intoArray(room, FREE + ROW + n);
+        z.intoArray(room, FREE + 2 * ROW + n);
+        ex.intoArray(room, TURNED + n);
+        ey.intoArray(room, TURNED + ROW + n);
+        ez.intoArray(room, TURNED + 2 * ROW + n);
+    }
+
+    /** The slip s that takes rate F + E off by way of the links. */
+    private void slip(float[] room, int n, int cell) {
+        FloatVector taken = fromArray(SPECIES, room, RATE + n).mul(fromArray(SPECIES, area, cell)).neg();
+        FloatVector x = taken.mul(fromArray(SPECIES, room, FREE + n)).sub(fromArray(SPECIES, room, TURNED + n));
+        FloatVector y = taken.mul(fromArray(SPECIES, room, FREE + ROW + n))
+                .sub(fromArray(SPECIES, room, TURNED + ROW + n));
+        FloatVector z = taken.mul(fromArray(SPECIES, room, FREE + 2 * ROW + n))
+                .sub(fromArray(SPECIES, room, TURNED + 2 * ROW + n));
+        FloatVector xx = fromArray(SPECIES, inverse[0], cell);
+        FloatVector yy = fromArray(SPECIES, inverse[1], cell);
+        FloatVector zz = fromArray(SPECIES, inverse[2], cell);
+        FloatVector xy = fromArray(SPECIES, inverse[3], cell);
+        FloatVector xz = fromArray(SPECIES, inverse[4], cell);
+        FloatVector yz = fromArray(SPECIES, inverse[5], cell);
+        xx.mul(x).add(xy.mul(y)).add(xz.mul(z)).intoArray(room, SLIP + n);
+        xy.mul(x).add(yy.mul(y)).add(yz.mul(z)).intoArray(room, SLIP + ROW + n);
+        xz.mul(x).add(yz.mul(y)).add(zz.mul(z)).intoArray(room, SLIP + 2 * ROW + n);
+    }
+
+    /** Gives every population that arrives from the wall its share: 6 w_i c_i.s. */
+    private void push(float[] room, int n, int cell) {
+        IntVector turning = IntVector.fromArray(BITS, links, cell);
+        FloatVector x = fromArray(SPECIES, room, SLIP + n);
+        FloatVector y = fromArray(SPECIES, room, SLIP + ROW + n);
+        FloatVector z = fromArray(SPECIES, room, SLIP + 2 * ROW + n);
+        for (int i = 1; i < LAST; i += 2) {
+            FloatVector change = x.mul(PUSH_X[i]).add(y.mul(PUSH_Y[i])).add(z.mul(PUSH_Z[i]));
+            fromArray(SPECIES, room, i * ROW + n).add(change.mul(link(turning, i))).intoArray(room, i * ROW + n);
+            fromArray(SPECIES, room, (i + 1) * ROW + n).sub(change.mul(link(turning, i + 1)))
+                    .intoArray(room, (i + 1) * ROW + n);
+        }
+    }
+
+    /** 1 where a direction arrives from the wall, else 0. */
+    private static FloatVector link(IntVector links, int direction) {
+        return (FloatVector) links.lanewise(VectorOperators.LSHR, direction).and(1)
+                .convert(VectorOperators.I2F, 0);
+    }
+}

@@ -1,0 +1,98 @@
+package slackwater.backend.cpu;
+
+import static jdk.incubator.vector.FloatVector.fromArray;
+
+import java.util.Arrays;
+import jdk.incubator.vector.FloatVector;
+import jdk.incubator.vector.VectorSpecies;
+import slackwater.backend.Moments;
+import slackwater.lattice.VelocitySet;
+
+/** Density and velocity of rows of cells, from their populations. */
+final class Reading {
+    private final float[] f;
+    private final boolean[] solid;
+    private final boolean vectors;
+
+    /**
+     * @param f all populations, as deviations from the weights
+     * @param solid which cells hold no water, x fastest
+     * @param vectors whether the Java machine has its vector module
+     */
+    Reading(float[] f, boolean[] solid, boolean vectors) {
+        this.f = f;
+        this.solid = solid;
+        this.vectors = vectors;
+    }
+
+    /**
+     * Reads a row.
+     *
+     * @param base where direction i of cell 0 is read
+     * @param at its first cell in the array of populations
+     * @param first and in the problem
+     */
+    void row(int[] base, int at, int length, Moments target, int first) {
+        int end = first + length;
+        int whole = vectors ? Lanes.sum(f, base, at, length, target, first) : 0;
+        sum(base, at - first, first + whole, end, target);
+        for (int cell = first; cell < end; cell++) {
+            float perMass = solid[cell] ? 0 : 1 / (1 + target.densityDeviation()[cell]);
+            target.ux()[cell] *= perMass;
+            target.uy()[cell] *= perMass;
+            target.uz()[cell] *= perMass;
+            target.densityDeviation()[cell] = solid[cell] ? 0 : target.densityDeviation()[cell];
+        }
+    }
+
+    /** Density less 1 and momentum of the cells [from, end), in plain loops. */
+    private void sum(int[] base, int shift, int from, int end, Moments target) {
+        Arrays.fill(target.densityDeviation(), from, end, 0);
+        Arrays.fill(target.ux(), from, end, 0);
+        Arrays.fill(target.uy(), from, end, 0);
+        Arrays.fill(target.uz(), from, end, 0);
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            int source = base[i] + shift;
+            add(target.densityDeviation(), from, end, source, 1);
+            add(target.ux(), from, end, source, VelocitySet.cx(i));
+            add(target.uy(), from, end, source, VelocitySet.cy(i));
+            add(target.uz(), from, end, source, VelocitySet.cz(i));
+        }
+    }
+
+    private void add(float[] sum, int from, int end, int source, int factor) {
+        for (int cell = from; cell < end && factor != 0; cell++) {
+            sum[cell] += factor * f[source + cell];
+        }
+    }
+
+    /** The same a vector at a time; apart, so that nothing asks for the vector module where there is none. */
+    private static final class Lanes {
+        private static final VectorSpecies<Float> SPECIES = FloatVector.SPECIES_PREFERRED;
+
+        /** Returns how many cells fill whole vectors: the others are left to do. */
+        static int sum(float[] f, int[] base, int at, int length, Moments target, int first) {
+            int whole = SPECIES.loopBound(length);
+            for (int n = 0; n < whole; n += SPECIES.length()) {
+                FloatVector density = fromArray(SPECIES, f, base[0] + at + n);
+                FloatVector x = FloatVector.zero(SPECIES);
+                FloatVector y = x;
+                FloatVector z = x;
+                for (int i = 1; i < VelocitySet.Q; i += 2) {
+                    FloatVector plus = fromArray(SPECIES, f, base[i] + at + n);
+                    FloatVector minus = fromArray(SPECIES, f, base[i + 1] + at + n);
+                    FloatVector odd = plus.sub(minus);
+                    density = density.add(plus).add(minus);
+                    x = x.add(odd.mul(VelocitySet.cx(i)));
+                    y = y.add(odd.mul(VelocitySet.cy(i)));
+                    z = z.add(odd.mul(VelocitySet.cz(i)));
+                }
+                density.intoArray(target.densityDeviation(), first + n);
+                x.intoArray(target.ux(), first + n);
+                y.intoArray(target.uy(), first + n);
+                z.intoArray(target.uz(), first + n);
+            }
+            return whole;
+        }
+    }
+}
