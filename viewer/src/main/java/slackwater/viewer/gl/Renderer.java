@@ -55,7 +55,7 @@ public final class Renderer implements AutoCloseable {
     private static final int SAMPLES = 4;
     private static final double FORWARD_M = 0.003;
     private static final double RIM_UNITS = 0.6;
-    private static final double SLACK_M = 0.001;
+    private static final double SLACK_M = 0.0002;
 
     private final Maps maps = new Maps();
     private final Shader bodyShader = new Shader("body");

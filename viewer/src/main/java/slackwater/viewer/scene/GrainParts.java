@@ -15,6 +15,7 @@ public final class GrainParts {
     private static final Colour DRIFTING = Colour.of(0xF7DFA6);
     private static final Colour LYING = Colour.of(0x1B1512);
     private static final double DOT_UNITS = 4.2;
+    private static final double FULL_UNITS = 800;
     private static final double CROSS_UNITS = 1.2;
     /** An arm of a cross, as a share of the tank's length. */
     private static final double ARM = 0.0034;
@@ -24,21 +25,29 @@ public final class GrainParts {
     private GrainParts() {
     }
 
+    /** Grains for a picture that is not narrow. */
+    static List<Item> of(Crumbs crumbs, Vec3 insideM) {
+        return of(crumbs, insideM, FULL_UNITS);
+    }
+
     /** Of how many grains one is drawn. */
     static int each(Crumbs crumbs) {
         return (crumbs.all() + MOST - 1) / MOST;
     }
 
-    /** @param insideM of the glass: signs are a small part of its length, so that they stay as large on the picture */
-    public static List<Item> of(Crumbs crumbs, Vec3 insideM) {
+    /**
+     * @param insideM of the glass: crosses are a small part of its length, so that they stay as large on the picture
+     * @param widthUnits of the picture: in a narrow one dots are smaller
+     */
+    public static List<Item> of(Crumbs crumbs, Vec3 insideM, double widthUnits) {
         List<Item> items = new ArrayList<>();
         int step = 3 * Math.max(1, each(crumbs));
         if (crumbs.lying() > 0) {
             items.add(Strokes.of(crosses(crumbs.lyingM(), step, insideM), Paint.flat(LYING, 0), CROSS_UNITS));
         }
         if (crumbs.drifting() > 0) {
-            items.add(new Strokes(dots(crumbs.driftingM(), step), Item.NONE, Paint.flat(DRIFTING, 0), DOT_UNITS,
-                    true));
+            items.add(new Strokes(dots(crumbs.driftingM(), step), Item.NONE, Paint.flat(DRIFTING, 0),
+                    DOT_UNITS * Math.max(0.5, Math.min(1, widthUnits / FULL_UNITS)), true));
         }
         return items;
     }

@@ -108,7 +108,9 @@ public final class Easel {
         }
         if (showing.shows(Layer.GRAINS)) {
             side.crumbs(showing.kind()).ifPresent(crumbs -> {
-                grains = kept(grains, List.of(crumbs), () -> GrainParts.of(crumbs, scenario.tank().insideM()));
+                double wide = session.frame().widthUnits();
+                grains = kept(grains, List.of(crumbs, wide), () -> GrainParts.of(crumbs, scenario.tank().insideM(),
+                        wide));
                 items.addAll(grains.items());
                 legends.add(GrainParts.legend(crumbs));
             });

@@ -88,6 +88,8 @@ class CrumbsTest {
         Strokes drifting = (Strokes) items.get(1);
         assertEquals(2, lying.lines().lineCount(), "a cross");
         assertEquals(1, drifting.lines().pointCount(), "a dot");
+        Strokes small = (Strokes) GrainParts.of(crumbs, TANK.tank().insideM(), 300).get(1);
+        assertEquals(drifting.widthUnits() / 2, small.widthUnits(), 1e-9, "in a narrow picture");
         assertTrue(lightness(drifting) - lightness(lying) > 0.5);
         List<Legend.Patch> patches = ((Patches) GrainParts.legend(crumbs)).patches();
         assertEquals(List.of(Sign.DOT, Sign.CROSS, Sign.NONE), patches.stream().map(Legend.Patch::sign).toList());
