@@ -18,7 +18,7 @@ import slackwater.scenario.Scenario;
 public final class Tracker {
     private static final int LOT = 128;
     /** So many grains are let go at the same moment of the record. */
-    private static final int TOGETHER = 16;
+    static final int TOGETHER = 16;
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
     private static final double NEARLY = 1e-9;
 

@@ -65,7 +65,10 @@ class SprinkleTest {
         }
     }
 
-    /** Moment by moment they go bit for bit as through the whole record, on which the run's answers rest. */
+    /**
+     * Moment by moment they go bit for bit as through the whole record, on which the run's answers rest: those that are
+     * let go at its first moment.
+     */
     @Test
     void theyGoAsThroughTheWholeRecord() {
         MadeFlow stream = new MadeFlow(60, 10, 20, 0.01);
@@ -73,7 +76,7 @@ class SprinkleTest {
         // A power of two, so that the mean of two moments and that of all are the same to the last bit.
         stream.fill(stream.now.eddyViscosityM2PerS(), at -> Math.pow(2, -16));
         List<Double> factors = List.of(1.0, 0.25, -0.5, 0.75);
-        Release release = new Release(MadeFlow.grain(0.01, 1), new From.Everywhere(), 300, 1);
+        Release release = new Release(MadeFlow.grain(0.01, 1), new From.Everywhere(), Tracker.TOGETHER, 1);
         Scene whole = MadeFlow.follow(stream.tank(), stream.recorded(factors), release, 4).scenes().get(0);
         Sprinkle grains = new Sprinkle(stream.tank(), 1);
         grains.letGo(release);
@@ -84,7 +87,7 @@ class SprinkleTest {
         assertArrayEquals(whole.place(), parts.place());
         assertArrayEquals(whole.xM(), parts.xM(), 1e-6f);
         assertArrayEquals(whole.zM(), parts.zM(), 1e-6f);
-        assertTrue(IntStream.range(0, 300).anyMatch(n -> parts.place(n) == Place.GLASS));
+        assertTrue(IntStream.range(0, Tracker.TOGETHER).anyMatch(n -> parts.place(n) == Place.GLASS));
     }
 
     /** No grain is lost or made, whatever is let go and changed meanwhile; the same seed gives the same grains. */
