@@ -3,8 +3,9 @@ package slackwater.field;
 import org.apache.commons.math3.distribution.TDistribution;
 
 /**
- * How well the mean of a series of speeds is known, from the means of its batches, which are long enough to count as
- * independent of each other. Metres per second.
+ * How well the mean of a series of speeds is known, from the means of its batches. Neighbouring batches are a little
+ * alike: the variance of a mean of many is then (1 + r)/(1 - r) times that of independent ones, for a correlation r
+ * that falls off by r from batch to batch [Wilks2011]. Metres per second.
  *
  * @param meanMPerS mean over the samples
  * @param standardErrorMPerS standard error of that mean; infinite with fewer than two batches
@@ -12,6 +13,9 @@ import org.apache.commons.math3.distribution.TDistribution;
  */
 public record BatchMeans(double meanMPerS, double standardErrorMPerS, double marginMPerS) {
     private static final double CONFIDENCE = 0.95;
+    /** Of turns of the water that follow upon each other, at corals: measured, docs/performance.md. */
+    private static final double CORRELATION = 0.27;
+    private static final double ALIKE = Math.sqrt((1 + CORRELATION) / (1 - CORRELATION));
 
     /** Over the first samples of a series, cut into batches of a length. */
     public static BatchMeans of(float[] speeds, int samples, int perBatch) {
@@ -25,9 +29,14 @@ public record BatchMeans(double meanMPerS, double standardErrorMPerS, double mar
             double deviation = mean(speeds, batch * perBatch, (batch + 1) * perBatch) - mean;
             squares += deviation * deviation;
         }
-        double error = Math.sqrt(squares / (batches - 1) / batches);
+        double error = standardError(squares / (batches - 1), batches);
         double quantile = new TDistribution(batches - 1.0).inverseCumulativeProbability((1 + CONFIDENCE) / 2);
         return new BatchMeans(mean, error, error * quantile);
+    }
+
+    /** Of the mean of some batches, from the variance of one. */
+    public static double standardError(double variance, int batches) {
+        return ALIKE * Math.sqrt(variance / batches);
     }
 
     private static double mean(float[] speeds, int from, int to) {

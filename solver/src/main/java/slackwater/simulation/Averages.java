@@ -4,6 +4,7 @@ import java.util.Arrays;
 import slackwater.backend.Moments;
 import slackwater.backend.Spread;
 import slackwater.discretisation.Voxels;
+import slackwater.field.BatchMeans;
 import slackwater.field.FlowStatistics;
 import slackwater.units.LatticeUnits;
 
@@ -104,7 +105,7 @@ final class Averages {
             rmsStress[n] = (float) (Math.sqrt(sumStressSquare[n] / samples) * units.stressPa());
             speed[n] = (sumSpeed[n] + batchSpeed[n]) * perSample;
             error[n] = batches < 2 ? (float) Math.sqrt(Math.max(0, rms[n] * rms[n] - speed[n] * speed[n]))
-                    : (float) (Math.sqrt(variance / batches) * speedMPerS);
+                    : (float) (BatchMeans.standardError(variance, batches) * speedMPerS);
         }
         return new FlowStatistics(voxels.grid(), voxels.fluid(), scaled(sumU, perSample), scaled(sumV, perSample),
                 scaled(sumW, perSample), speed, rms, error,
