@@ -38,7 +38,7 @@ final class Summary {
             return "No water is likely to stand still.";
         }
         String most = still.regions().isEmpty() ? "" : ", the largest stretch " + still.regions().get(0).place();
-        return Figures.percent(still.shareFraction()) + " of the water likely stands still ("
+        return "Likely still: " + Figures.percent(still.shareFraction()) + " of the water ("
                 + Figures.litres(still.volumeM3()) + " l)" + most + ".";
     }
 

@@ -35,8 +35,8 @@ final class Findings {
     private static String stillWater(StillWater still) {
         StringBuilder html = new StringBuilder("<h2>Still water</h2>\n<p>");
         html.append(still.volumeM3() == 0 ? "No water is likely to stand still."
-                : Figures.percent(still.shareFraction()) + " of the water, " + Figures.litres(still.volumeM3())
-                + " litres, likely stands still.");
+                : "Likely still: " + Figures.percent(still.shareFraction()) + " of the water, "
+                        + Figures.litres(still.volumeM3()) + " litres.");
         html.append(" The edge of still water is never sharp: surely still are ")
                 .append(Figures.litres(still.surelyM3())).append(" litres, possibly still ")
                 .append(Figures.litres(still.possiblyM3())).append("; weighed by their chances, ")

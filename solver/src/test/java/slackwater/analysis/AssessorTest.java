@@ -118,7 +118,7 @@ class AssessorTest {
         Assessment assessment = Assessor.assess(scenario(List.of(), List.of(LEFT), List.of()), uniform(0.01f),
                 List.of(), MadeUpTank.SETTLED);
         assertEquals(Verdict.NONE, assessment.verdict());
-        assertTrue(assessment.summary().startsWith("No corals to judge. 100 % of the water likely stands still"),
+        assertTrue(assessment.summary().startsWith("No corals to judge. Likely still: 100 % of the water"),
                 assessment.summary());
     }
 
