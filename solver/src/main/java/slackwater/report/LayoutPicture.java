@@ -124,7 +124,7 @@ public final class LayoutPicture {
     }
 
     private void pump(View view, Pump pump, String colour, String dashes) {
-        Vec3 tip = pump.atM().plus(pump.aim().times(ARROW_M));
+        Vec3 tip = pump.atM().plus(pump.aim().times(reachM(pump)));
         double x = x(view, tip);
         double y = y(view, tip);
         put("<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"%s\" stroke-width=\"3\"%s/>",
@@ -132,6 +132,19 @@ public final class LayoutPicture {
         put("<circle cx=\"%.1f\" cy=\"%.1f\" r=\"4\" fill=\"%s\"/>", x, y, colour);
         put("<rect x=\"%.1f\" y=\"%.1f\" width=\"14\" height=\"14\" fill=\"white\" stroke=\"%s\" stroke-width=\"3\""
                 + "%s/>", x(view, pump.atM()) - 7, y(view, pump.atM()) - 7, colour, dashes);
+    }
+
+    /** Length of a pump's line: that of all, or to the pane that its jet meets before. */
+    private double reachM(Pump pump) {
+        Vec3 inside = scenario.tank().insideM();
+        double[][] axes = {{pump.atM().x(), pump.aim().x(), inside.x()}, {pump.atM().y(), pump.aim().y(), inside.y()},
+            {pump.atM().z(), pump.aim().z(), inside.z()}};
+        double reach = ARROW_M;
+        for (double[] axis : axes) {
+            double room = axis[1] > 0 ? axis[2] - axis[0] : axis[0];
+            reach = axis[1] == 0 ? reach : Math.min(reach, Math.max(0, room) / Math.abs(axis[1]));
+        }
+        return reach;
     }
 
     private void coral(View view, Coral coral, int n, List<Verdict> verdicts) {

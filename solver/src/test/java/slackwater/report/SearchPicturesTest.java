@@ -7,9 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.StringReader;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import slackwater.MadeUpTank;
 import slackwater.analysis.Verdict;
@@ -35,6 +38,31 @@ class SearchPicturesTest {
         // In each of the two views a line for each pump, and the surface in the one from the front.
         assertEquals(2 * (2 + 1) + 1, picture.getElementsByTagName("line").getLength());
         assertFalse(svg.contains("NaN"));
+    }
+
+    /** A jet along a pane close by, and one that blows out of the water: their lines end where the tank does. */
+    @Test
+    void noLineOfAJetLeavesTheTank() throws Exception {
+        Scenario tank = MadeUpTank.with(MadeUpTank.scenario(), List.of()).with(List.of(
+                MadeUpTank.pump("along", new Vec3(1.16, 0.45, 0.36), 100, 0, 1),
+                MadeUpTank.pump("up", new Vec3(0.6, 0.25, 0.45), 0, 80, 1)));
+        Document picture = read(LayoutPicture.of(tank, List.of(), List.of()));
+        NodeList panes = picture.getElementsByTagName("rect");
+        NodeList tips = picture.getElementsByTagName("circle");
+        assertEquals(4, tips.getLength());
+        for (int n = 0; n < 2; n++) {
+            Element pane = (Element) IntStream.range(0, panes.getLength()).mapToObj(panes::item)
+                    .filter(node -> ((Element) node).getAttribute("stroke").equals("black")).toList().get(n);
+            double top = number(pane, "y");
+            for (int tip = 2 * n; tip < 2 * n + 2; tip++) {
+                double y = number((Element) tips.item(tip), "cy");
+                assertTrue(y >= top - 0.2 && y <= top + number(pane, "height") + 0.2, "view " + n + ": " + y);
+            }
+        }
+    }
+
+    private static double number(Element element, String attribute) {
+        return Double.parseDouble(element.getAttribute(attribute));
     }
 
     @Test
