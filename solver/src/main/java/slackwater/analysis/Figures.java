@@ -4,6 +4,9 @@ import java.util.Locale;
 
 /** Numbers as a keeper reads them. */
 public final class Figures {
+    /** What a number may be above a whole one by rounding alone. */
+    private static final double ROUNDING = 1e-9;
+
     private Figures() {
     }
 
@@ -32,6 +35,11 @@ public final class Figures {
     /** A share as a percentage with its sign; "below 1 %" instead of a false zero. */
     public static String percent(double fraction) {
         return fraction > 0 && fraction < 0.01 ? "below 1 %" : decimal(fraction * 100, 0) + " %";
+    }
+
+    /** A share in whole per cent, rounded up, without its sign: the least that is enough. */
+    public static String percentUp(double fraction) {
+        return decimal(Math.ceil(fraction * 100 - ROUNDING), 0);
     }
 
     /** A length in whole centimetres, without its unit. */

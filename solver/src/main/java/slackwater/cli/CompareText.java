@@ -64,7 +64,7 @@ final class CompareText {
                     offer.quiet() ? "yes" : "no",
                     offer.energy().map(energy -> Figures.decimal(energy.kWhPerYear(), 0)).orElse(""),
                     offer.energy().map(energy -> Figures.decimal(energy.costPerYear(), 2)).orElse(""),
-                    offer.spare().map(spare -> Figures.decimal(Math.ceil(spare.lowestFraction() * 100), 0)).orElse(""),
+                    offer.spare().map(spare -> Figures.percentUp(spare.lowestFraction())).orElse(""),
                     worstOutage(offer).map(String::valueOf).orElse(offer.outages().isEmpty() ? "0" : "")));
         }
         return rows;
@@ -88,7 +88,7 @@ final class CompareText {
                             .orElse("?"),
                     offer.energy().map(one -> Figures.decimal(one.kWhPerYear(), 0)).orElse("?"),
                     offer.energy().map(one -> Figures.decimal(one.costPerYear(), 0)).orElse("?"),
-                    offer.spare().map(one -> Figures.decimal(Math.ceil(one.lowestFraction() * 100), 0)).orElse("-"),
+                    offer.spare().map(one -> Figures.percentUp(one.lowestFraction())).orElse("-"),
                     offer.outages().isEmpty() ? "-" : worstOutage(offer).map(lost -> "-" + lost).orElse("?"));
         }
         say("in range: by the mean as computed, with nothing that stays on it. sure: of those, how many pass for"

@@ -166,8 +166,8 @@ final class PlacingText {
     }
 
     private void spare(Spare spare) {
-        say("Spare: every coral that is in range stays there with all outputs down to %.0f %% or up to %.0f %% of what"
-                + " is set, as far as the pumps go%s.", Math.ceil(spare.lowestFraction() * 100),
+        say("Spare: every coral that is in range stays there with all outputs down to %s %% or up to %.0f %% of what"
+                + " is set, as far as the pumps go%s.", Figures.percentUp(spare.lowestFraction()),
                 Math.floor(spare.highestFraction() * 100), spare.exact() ? " (speeds in proportion)"
                         : " (a rough guide: speeds taken in proportion, which a return line or pulsing pumps do not"
                                 + " quite allow)");

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import slackwater.analysis.Figures;
 import slackwater.pump.catalogue.CatalogueReader;
 import slackwater.pump.catalogue.PumpModel;
 import slackwater.scenario.ScenarioFaults;
@@ -123,9 +124,10 @@ final class SearchOptions {
                     + " hundred litres, 1.5 to 2 for a nano tank)");
         }
         if (screenCellCm / 100 < grid.cellSizeM()) {
-            throw new BadInput(String.format(Locale.ROOT, "--screen-cell-cm: found %s, must be no smaller than the"
-                    + " cells of what is reported, %s cm; take larger ones for looking, or smaller ones for the"
-                    + " report (--cell-cm)", screenCellCm, grid.cellSizeM() * 100));
+            throw new BadInput(String.format(Locale.ROOT, "--screen-cell-cm: found %s (3 cm if it is not given), must"
+                    + " be no smaller than the cells of what is reported, %s; take larger ones for looking, or"
+                    + " smaller ones for the report (--cell-cm)", Figures.cell(screenCellCm / 100),
+                    Figures.cell(grid.cellSizeM())));
         }
         return screenCellCm / 100;
     }

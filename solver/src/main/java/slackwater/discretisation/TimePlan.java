@@ -5,7 +5,7 @@ import slackwater.scenario.Pattern;
 
 /**
  * How time is cut: steps into samples, samples into batches. A batch is a whole number of pump periods and about one
- * turn of the tank's water, so that batch means are nearly independent.
+ * turn of the tank's water, so that batch means are hardly alike.
  *
  * @param timeStepS length of a step
  * @param stepsPerSample steps between two samples of the statistics

@@ -13,7 +13,10 @@ import org.apache.commons.math3.distribution.TDistribution;
  */
 public record BatchMeans(double meanMPerS, double standardErrorMPerS, double marginMPerS) {
     private static final double CONFIDENCE = 0.95;
-    /** Of turns of the water that follow upon each other, at corals: measured, docs/performance.md. */
+    /**
+     * Of turns of the water that follow upon each other, at corals: measured, docs/performance.md. Batches of several
+     * turns are less alike; their errors come out too large.
+     */
     private static final double CORRELATION = 0.27;
     private static final double ALIKE = Math.sqrt((1 + CORRELATION) / (1 - CORRELATION));
 

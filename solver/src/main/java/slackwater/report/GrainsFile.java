@@ -52,7 +52,13 @@ final class GrainsFile {
         for (int n = 0; n < count; n++) {
             place[n] = (byte) places[n];
         }
-        return new Scene(Clearance.WATCHED_S, x, y, z, place, whole("at", count, -1, Short.MAX_VALUE),
+        short[] at = whole("at", count, -1, Short.MAX_VALUE);
+        for (int n = 0; n < count; n++) {
+            if (place[n] == Place.CORAL.ordinal() && at[n] < 0) {
+                throw broken("a grain lies on a coral, and at does not say on which");
+            }
+        }
+        return new Scene(Clearance.WATCHED_S, x, y, z, place, at,
                 whole("release", count, 0, Short.MAX_VALUE));
     }
 
@@ -60,8 +66,8 @@ final class GrainsFile {
         float[] values = numbers("Name=\"" + name + "\"");
         short[] whole = new short[count];
         for (int n = 0; n < Math.min(count, values.length); n++) {
-            if (values[n] < least || values[n] > most) {
-                throw broken(name + " holds " + values[n] + ", must be " + least + " to " + most);
+            if (values[n] < least || values[n] > most || values[n] != Math.rint(values[n])) {
+                throw broken(name + " holds " + values[n] + ", must be a whole number, " + least + " to " + most);
             }
             whole[n] = (short) values[n];
         }

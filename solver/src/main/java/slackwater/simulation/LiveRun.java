@@ -130,12 +130,16 @@ public final class LiveRun implements AutoCloseable {
      * All of this moment, with the shear on the walls at the last sample, for grains to go in. Takes longer than a
      * velocity alone, since the flow through the faces of the cells is balanced first.
      *
-     * @return arrays that are used again for the next moment
+     * @return arrays that are used again for the next moment; empty before the first sample after a start or a change,
+     *     when no shear is known
      */
-    public Snapshot moment() {
+    public Optional<Snapshot> moment() {
+        if (sinceChangeS == 0) {
+            return Optional.empty();
+        }
         Snapshots made = snapshots.orElseGet(() -> new Snapshots(discretisation, solver.threads()));
         snapshots = Optional.of(made);
-        return made.of(waterS, course.moments(), course.wallStress());
+        return Optional.of(made.of(waterS, course.moments(), course.wallStress()));
     }
 
     /** How far the averages can be trusted. */

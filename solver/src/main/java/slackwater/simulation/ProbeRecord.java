@@ -9,7 +9,7 @@ import slackwater.field.ProbeSeries;
 
 /** Gathers the speed at one probe and judges how well its mean is known. */
 final class ProbeRecord {
-    /** A reading this exact is as good as the model; no longer run would change what it says. */
+    /** A reading this exact is three times as good as the cells are; no longer run would change what it says. */
     private static final double GOOD_ENOUGH_FRACTION = 0.1;
 
     private final Probe probe;

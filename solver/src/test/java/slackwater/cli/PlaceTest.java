@@ -170,7 +170,7 @@ class PlaceTest {
     @CsvSource(delimiter = '|', value = {
         "place --shard 3/2|--shard: found '3/2', must be a part and how many there are, such as 2/4",
         "place --budget 4 --shard 5/9|--shard: found 9 parts, must be 1 to the budget of 4 trials; take fewer",
-        "place --screen-cell-cm 2|--screen-cell-cm: found 2.0, must be no smaller than the cells of what is reported",
+        "place --screen-cell-cm 2|--screen-cell-cm: found 2 cm (3 cm if it is not given), must be no smaller",
         "compare --pumps small-nozzle --count 1 --shard 2/2|--shard: found '2/2', must have no more parts than",
         "place --budget 0|--budget: found 0",
         "place --parts 9 --budget 4|--parts: found 9",

@@ -1,5 +1,6 @@
 package slackwater.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -27,13 +28,49 @@ import slackwater.simulation.Simulator;
 class RecordTest {
     private static final double FLOW_M3_PER_S = 1500 / 3.6e6;
 
+    /** Averages, gusts and balanced frames are the same to the last bit, however many threads there are. */
     @Test
-    void theRecordIsTheWaterThatWasAveraged() {
-        Scenario tank = new Scenario("record", new Tank(new Vec3(0.4, 0.3, 0.3), 0.28, 0.04, 0.001), List.of(),
+    void threadsChangeNothingInWhatIsAveragedAndRecorded() {
+        Recorded one = recorded(1);
+        for (int threads : new int[] {2, 3}) {
+            Recorded found = recorded(threads);
+            FlowStatistics expected = one.run.statistics();
+            FlowStatistics statistics = found.run.statistics();
+            assertArrayEquals(expected.meanSpeed(), statistics.meanSpeed(), 0);
+            assertArrayEquals(expected.rmsSpeed(), statistics.rmsSpeed(), 0);
+            assertArrayEquals(expected.standardErrorSpeed(), statistics.standardErrorSpeed(), 0);
+            assertArrayEquals(expected.gustWallShear(), statistics.gustWallShear(), 0);
+            assertEquals(one.run.quality().massDriftPerMinute(), found.run.quality().massDriftPerMinute(), 0);
+            assertEquals(one.run.quality().greatestMach(), found.run.quality().greatestMach(), 0);
+            assertEquals(one.record.frames(), found.record.frames());
+            for (int frame = 0; frame < one.record.frames(); frame++) {
+                assertArrayEquals(one.record.velocity(frame), found.record.velocity(frame));
+            }
+        }
+    }
+
+    private record Recorded(RunOutcome.Averaged run, FlowRecord record) {
+    }
+
+    private static Recorded recorded(int threads) {
+        Setup setup = Setup.of(tank(), 0.02, 1);
+        double batchS = setup.discretisation().plan().batchS();
+        FlowRecorder recorder = new FlowRecorder(setup.voxels().grid(), setup.voxels().fluid(), batchS);
+        RunOutcome run = Simulator.simulate(setup.discretisation(), List.of(), new RunLimits(5 * batchS),
+                new CpuBackend(threads), new Onlookers(Progress.SILENT, recorder));
+        return new Recorded((RunOutcome.Averaged) run, recorder.record().orElseThrow());
+    }
+
+    private static Scenario tank() {
+        return new Scenario("record", new Tank(new Vec3(0.4, 0.3, 0.3), 0.28, 0.04, 0.001), List.of(),
                 List.of(),
                 Optional.of(new Return(FLOW_M3_PER_S, 0.025, new Vec3(0.06, 0.15, 0.2), 0, 0)),
                 Optional.of(new Overflow(Wall.BACK, 0.1, 0.3)), List.of());
-        Setup setup = Setup.of(tank, 0.02, 1);
+    }
+
+    @Test
+    void theRecordIsTheWaterThatWasAveraged() {
+        Setup setup = Setup.of(tank(), 0.02, 1);
         double batchS = setup.discretisation().plan().batchS();
         FlowRecorder recorder = new FlowRecorder(setup.voxels().grid(), setup.voxels().fluid(), batchS);
         RunOutcome.Averaged run = (RunOutcome.Averaged) Simulator.simulate(setup.discretisation(), List.of(),

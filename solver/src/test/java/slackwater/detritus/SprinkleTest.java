@@ -66,8 +66,8 @@ class SprinkleTest {
     }
 
     /**
-     * Moment by moment they go bit for bit as through the whole record, on which the run's answers rest: those that are
-     * let go at its first moment.
+     * Moment by moment they go as through the whole record, on which the run's answers rest: those that are let go at
+     * its first moment.
      */
     @Test
     void theyGoAsThroughTheWholeRecord() {
@@ -86,6 +86,7 @@ class SprinkleTest {
         Scene parts = grains.scene(0.01);
         assertArrayEquals(whole.place(), parts.place());
         assertArrayEquals(whole.xM(), parts.xM(), 1e-6f);
+        assertArrayEquals(whole.yM(), parts.yM(), 1e-6f);
         assertArrayEquals(whole.zM(), parts.zM(), 1e-6f);
         assertTrue(IntStream.range(0, Tracker.TOGETHER).anyMatch(n -> parts.place(n) == Place.GLASS));
     }

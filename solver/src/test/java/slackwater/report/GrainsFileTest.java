@@ -70,7 +70,9 @@ class GrainsFileTest {
         for (String[] spoilt : new String[][] {
             {good.substring(0, good.length() / 3), "has no array"}, {good.replace("0.04000", "NaN"), "finite"},
             {good.replace("0.04000", "deep"), "must be a number"},
-            {good.replaceFirst("(Name=\"place\"[^>]*>\\s*)1", "$19"), "must be 0 to 6"},
+            {good.replaceFirst("(Name=\"place\"[^>]*>\\s*)1", "$19"), "must be a whole number, 0 to 6"},
+            {good.replaceFirst("(Name=\"place\"[^>]*>\\s*)1", "$11.7"), "must be a whole number"},
+            {good.replaceFirst("(Name=\"place\"[^>]*>\\s*)1", "$1" + Place.CORAL.ordinal()), "on which"},
             {good.replaceFirst("(Name=\"at\"[^>]*>\\s*)-1", "$1"), "has 0 values for 1 grains"}}) {
             Files.writeString(file, spoilt[0]);
             String said = assertThrows(UnreadableResult.class, () -> GrainsFile.read(file)).getMessage();

@@ -49,7 +49,9 @@ final class Source {
         Seats seats = new Seats(result.kept().scenario(), result.flow().grid().cellSizeM());
         List<String> kinds = List.copyOf(result.deposits().keySet());
         int last = IntStream.range(0, end.grains()).map(n -> end.group()[n]).max().orElse(-1);
-        return IntStream.range(0, kinds.size()).mapToObj(n -> Crumbs.of(kinds.get(n), end,
-                last + 1 - kinds.size() + n, seats)).filter(crumbs -> crumbs.all() > 0).toList();
+        int first = last + 1 - kinds.size();
+        return IntStream.range(Math.max(0, -first), kinds.size())
+                .mapToObj(n -> Crumbs.of(kinds.get(n), end, first + n, seats))
+                .filter(crumbs -> crumbs.all() > 0).toList();
     }
 }

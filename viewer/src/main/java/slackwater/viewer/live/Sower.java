@@ -8,6 +8,7 @@ import slackwater.detritus.Release;
 import slackwater.detritus.Release.From;
 import slackwater.detritus.Sprinkle;
 import slackwater.field.Passage;
+import slackwater.field.Snapshot;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Scenario;
 import slackwater.simulation.LiveRun;
@@ -71,17 +72,21 @@ final class Sower {
             obey(order, layout);
         }
         if (grains.isPresent() && (passage.isEmpty() || water.waterS() >= nextS)) {
-            Passage seen = passage.orElseGet(() -> new Passage(water.discretisation().voxels().grid(),
-                    water.discretisation().voxels().fluid()));
-            passage = Optional.of(seen);
-            nextS = water.waterS() + EVERY_S;
-            seen.see(water.moment());
-            seen.record().ifPresent(record -> {
-                grains.get().follow(record);
-                last = last.map(sown -> new Sown(sown.kind(), grains.get().scene(record.grid().cellSizeM())));
-            });
+            water.moment().ifPresent(moment -> carry(water, moment));
         }
         return last;
+    }
+
+    private void carry(LiveRun water, Snapshot moment) {
+        Passage seen = passage.orElseGet(() -> new Passage(water.discretisation().voxels().grid(),
+                water.discretisation().voxels().fluid()));
+        passage = Optional.of(seen);
+        nextS = water.waterS() + EVERY_S;
+        seen.see(moment);
+        seen.record().ifPresent(record -> {
+            grains.orElseThrow().follow(record);
+            last = last.map(sown -> new Sown(sown.kind(), grains.orElseThrow().scene(record.grid().cellSizeM())));
+        });
     }
 
     private void obey(Order order, Scenario layout) {

@@ -1,0 +1,82 @@
+package slackwater.backend;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import slackwater.backend.cpu.CpuBackend;
+import slackwater.backend.reference.ReferenceBackend;
+import slackwater.lattice.BoundaryCondition.FreeSlip;
+import slackwater.lattice.BoundaryCondition.LogLaw;
+import slackwater.lattice.CollisionOperator.Bgk;
+import slackwater.lattice.Faces;
+import slackwater.lattice.LatticeProblem;
+import slackwater.lattice.Surfaces;
+
+/**
+ * The contract of {@link ContractTest} on rows that fill several vectors of any machine and leave a rest. Source: the
+ * double-precision reference.
+ */
+class LongRowsTest {
+    private static final int NX = 77;
+    private static final int NY = 6;
+    private static final int NZ = 5;
+    private static final int STEPS = 9;
+    private static final float TOLERANCE = 2e-6f;
+
+    private static LatticeProblem problem() {
+        boolean[] solid = new boolean[NX * NY * NZ];
+        Random random = new Random(7);
+        for (int n = 0; n < solid.length; n++) {
+            solid[n] = random.nextInt(25) == 0;
+        }
+        LogLaw smooth = new LogLaw(0);
+        return new LatticeProblem(NX, NY, NZ, solid, Surfaces.all(new LogLaw(0.02)),
+                new Faces(smooth, smooth, smooth, smooth, new LogLaw(0.01), new FreeSlip()), new Bgk(0.5006, 0.18),
+                List.of(), List.of(), 1);
+    }
+
+    /** What there is after some steps, and the walls' stress as the last of the arrays. */
+    private static float[][] after(Backend backend) {
+        LatticeProblem problem = problem();
+        Moments moments = new Moments(problem.cells());
+        Random random = new Random(3);
+        for (int n = 0; n < moments.cells(); n++) {
+            moments.densityDeviation()[n] = 0.01f * (random.nextFloat() - 0.5f);
+            moments.ux()[n] = 0.1f * (random.nextFloat() - 0.5f);
+            moments.uy()[n] = 0.1f * (random.nextFloat() - 0.5f);
+            moments.uz()[n] = 0.1f * (random.nextFloat() - 0.5f);
+        }
+        float[] stress = new float[problem.cells()];
+        try (FlowSolver solver = backend.solver(problem)) {
+            solver.initialise(moments);
+            solver.advance(STEPS);
+            solver.read(moments);
+            solver.readWallStress(stress);
+        }
+        return new float[][] {moments.densityDeviation(), moments.ux(), moments.uy(), moments.uz(), stress};
+    }
+
+    @Test
+    void wholeVectorsAndTheirRestsAgreeWithTheReference() {
+        float[][] expected = after(new ReferenceBackend());
+        for (Backend backend : List.of(new CpuBackend(1), CpuBackend.plain(1))) {
+            float[][] found = after(backend);
+            for (int n = 0; n < expected.length; n++) {
+                assertArrayEquals(expected[n], found[n], TOLERANCE, backend.name() + ", array " + n);
+            }
+        }
+    }
+
+    @Test
+    void threadsChangeNothing() {
+        float[][] expected = after(new CpuBackend(1));
+        for (int threads : new int[] {2, 3, 8}) {
+            float[][] found = after(new CpuBackend(threads));
+            for (int n = 0; n < expected.length; n++) {
+                assertArrayEquals(expected[n], found[n], 0, threads + " threads, array " + n);
+            }
+        }
+    }
+}
