@@ -46,8 +46,8 @@ final class Reading {
     }
 
     /**
-     * Density less 1 and momentum of the cells [from, end), in plain loops. In the order in which vectors do it, so that
-     * what is read does not depend on how many cells a machine's vectors hold.
+     * Density less 1 and momentum of the cells [from, end), in plain loops. In the order in which vectors do it, so
+     * that what is read does not depend on how many cells a machine's vectors hold.
      */
     private void sum(int[] base, int shift, int from, int end, Moments target) {
         float[] density = target.densityDeviation();
