@@ -72,14 +72,17 @@ final class Drag {
         for (int round = 0; round < ROUNDS && plus > 0; round++) {
             // Newton's rule on kappa u+ + ln(u+) = ln(9 Re); from where it is negative the root is beyond the sublayer
             double excess = KARMAN * plus + Math.log(plus / (SMOOTH * reynolds));
-            plus = Math.min(viscous, plus - excess / (KARMAN + 1 / plus));
+            double nearer = Math.min(viscous, plus - excess / (KARMAN + 1 / plus));
+            if (nearer == plus) {
+                return plus;
+            }
+            plus = nearer;
         }
         return plus;
     }
 
-    /** Over a whole coral: mean in time and the stress that is passed 5 % of the time, pascals. */
-    static Stress over(int coral, Ground ground, FlowRecord record) {
-        Water water = new Water(record);
+    /** Over a whole coral in the water of a record: mean in time and the stress passed 5 % of the time, pascals. */
+    static Stress over(int coral, Ground ground, FlowRecord record, Water water) {
         Drag drag = new Drag(record, water, ground);
         double[] each = new double[record.frames()];
         for (int frame = 0; frame < each.length; frame++) {

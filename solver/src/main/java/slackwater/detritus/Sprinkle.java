@@ -25,7 +25,7 @@ public final class Sprinkle {
     private double timeS;
 
     /** What a layout has to lie on. */
-    private record Bed(Ground ground, Slopes slopes) {
+    private record Bed(Ground ground, Slopes slopes, Openings openings) {
     }
 
     /** @param seed of all that is left to chance */
@@ -57,7 +57,8 @@ public final class Sprinkle {
     public void follow(FlowRecord record) {
         if (bed.isEmpty()) {
             Ground ground = new Ground(scenario, record.grid(), record.fluid());
-            bed = Optional.of(new Bed(ground, Slopes.of(scenario.rocks(), record, ground)));
+            bed = Optional.of(new Bed(ground, Slopes.of(scenario.rocks(), record, ground),
+                    new Openings(record.grid(), record.fluid())));
             loosen(record);
         }
         Ground ground = bed.get().ground();
@@ -68,7 +69,8 @@ public final class Sprinkle {
             releases.add(release);
             cloud = larger;
         }
-        new Walk(record, new Walk.Terrain(ground, bed.get().slopes(), new Water(record), new Eddies(record)),
+        new Walk(record, new Walk.Terrain(ground, bed.get().slopes(), new Water(record, bed.get().openings()),
+                new Eddies(record)),
                 releases.stream().map(Release::grain).toList(), cloud, dice).step(0, cloud.size(), 0, interval++);
         timeS += record.stepS(0);
     }

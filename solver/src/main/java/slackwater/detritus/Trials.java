@@ -81,8 +81,9 @@ public final class Trials {
         int corals = scenario.corals().size();
         int pinches = ON_EACH.size() * Clearance.TRIES;
         int pinch = corals == 0 ? 0 : Math.max(LEAST_A_PINCH, Math.min(MOST_A_PINCH, ON_CORALS / corals / pinches));
+        Water water = new Water(record);
         for (int coral = 0; coral < corals; coral++) {
-            stresses.add(Drag.over(coral, ground, record));
+            stresses.add(Drag.over(coral, ground, record, water));
             for (String name : ON_EACH) {
                 Grain grain = Grains.named(name, scenario).orElseThrow();
                 for (double hold : Clearance.holds(speedDoubts.get(coral))) {

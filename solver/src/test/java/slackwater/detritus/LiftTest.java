@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import slackwater.detritus.Release.From;
 import slackwater.geometry.Box;
+import slackwater.field.FlowRecord;
 import slackwater.geometry.Vec3;
 import slackwater.scenario.Coral;
 import slackwater.scenario.CoralGroup;
@@ -37,7 +38,8 @@ class LiftTest {
         Coral coral = new Coral("coral", CoralGroup.SMALL_POLYP, new Vec3(0.1, 0.1, 0), new Vec3(0, 0, 1), 0.08,
                 Optional.empty());
         Ground ground = new Ground(stream.tank(coral), stream.grid, stream.fluid);
-        double dragPa = Drag.over(0, ground, stream.steady()).meanPa();
+        FlowRecord record = stream.steady();
+        double dragPa = Drag.over(0, ground, record, new Water(record)).meanPa();
         assertEquals(0.018, dragPa, 0.2 * 0.018);
         assertEquals(0.018, Grains.floc().smoothPa(), "the published threshold is what the grains have");
     }
