@@ -1,5 +1,6 @@
 package slackwater.detritus;
 
+import java.util.Arrays;
 import slackwater.field.FlowRecord;
 import slackwater.field.Grid;
 
@@ -11,35 +12,39 @@ final class Eddies {
     /** Eddy viscosity over eddy diffusivity, 0.7: common for jets and wakes, from memory. */
     static final double SCHMIDT = 0.7;
 
-    private final Grid grid;
-    private final boolean[] fluid;
+    private static final float NO_WATER = -1;
+
+    /** sqrt(2 K), cells per root of a second, on the grid with one more cell at every side. */
     private final float[] kick;
+    private final int row;
     private final int layer;
     private double sum;
     private double weights;
 
     Eddies(FlowRecord record) {
-        this(record.grid(), record.fluid(), kicks(record));
+        this(kicks(record), record.grid().nx() + 2, (record.grid().nx() + 2) * (record.grid().ny() + 2));
     }
 
-    private Eddies(Grid grid, boolean[] fluid, float[] kick) {
-        this.grid = grid;
-        this.fluid = fluid;
-        this.layer = grid.nx() * grid.ny();
+    private Eddies(float[] kick, int row, int layer) {
         this.kick = kick;
+        this.row = row;
+        this.layer = layer;
     }
 
     /** The same for another thread. */
     Eddies again() {
-        return new Eddies(grid, fluid, kick);
+        return new Eddies(kick, row, layer);
     }
 
-    /** sqrt(2 K) of every cell, cells per root of a second. */
     private static float[] kicks(FlowRecord record) {
-        double h = record.grid().cellSizeM();
-        float[] kicks = new float[record.grid().cells()];
-        for (int cell = 0; cell < kicks.length; cell++) {
-            kicks[cell] = (float) (Math.sqrt(2 * record.eddyViscosityM2PerS()[cell] / SCHMIDT) / h);
+        Grid grid = record.grid();
+        float[] kicks = new float[(grid.nx() + 2) * (grid.ny() + 2) * (grid.nz() + 2)];
+        Arrays.fill(kicks, NO_WATER);
+        for (int cell = 0; cell < grid.cells(); cell++) {
+            if (record.fluid()[cell]) {
+                kicks[Openings.padded(grid, cell)] = (float) (Math.sqrt(2 * record.eddyViscosityM2PerS()[cell]
+                        / SCHMIDT) / grid.cellSizeM());
+            }
         }
         return kicks;
     }
@@ -49,40 +54,37 @@ final class Eddies {
         int i = (int) x;
         int j = (int) y;
         int k = (int) z;
-        int home = (k * grid.ny() + j) * grid.nx() + i;
+        int home = (k + 1) * layer + (j + 1) * row + i + 1;
         double offX = x - i - 0.5;
         double offY = y - j - 0.5;
         double offZ = z - k - 0.5;
-        int stepX = offX < 0 ? -1 : 1;
-        int stepY = offY < 0 ? -1 : 1;
-        int stepZ = offZ < 0 ? -1 : 1;
-        boolean insideX = i + stepX >= 0 && i + stepX < grid.nx();
-        boolean insideY = j + stepY >= 0 && j + stepY < grid.ny();
-        boolean insideZ = k + stepZ >= 0 && k + stepZ < grid.nz();
         double a = Math.abs(offX);
         double b = Math.abs(offY);
         double c = Math.abs(offZ);
-        int besideX = home + stepX;
-        int besideY = home + stepY * grid.nx();
-        int besideZ = home + stepZ * layer;
-        boolean openX = insideX && fluid[besideX];
-        boolean openY = insideY && fluid[besideY];
-        boolean openZ = insideZ && fluid[besideZ];
-        boolean xy = insideX && insideY && (openX || openY) && fluid[besideY + stepX];
-        boolean xz = insideX && insideZ && (openX || openZ) && fluid[besideZ + stepX];
-        boolean yz = insideY && insideZ && (openY || openZ) && fluid[besideZ + stepY * grid.nx()];
-        boolean all = insideX && insideY && insideZ && (xy || xz || yz)
-                && fluid[besideZ + stepY * grid.nx() + stepX];
+        int besideX = home + (offX < 0 ? -1 : 1);
+        int besideY = home + (offY < 0 ? -row : row);
+        int besideZ = home + (offZ < 0 ? -layer : layer);
+        int besideXy = besideX + besideY - home;
+        int besideXz = besideX + besideZ - home;
+        int besideYz = besideY + besideZ - home;
+        int besideAll = besideXy + besideZ - home;
+        boolean openX = kick[besideX] >= 0;
+        boolean openY = kick[besideY] >= 0;
+        boolean openZ = kick[besideZ] >= 0;
+        boolean xy = (openX || openY) && kick[besideXy] >= 0;
+        boolean xz = (openX || openZ) && kick[besideXz] >= 0;
+        boolean yz = (openY || openZ) && kick[besideYz] >= 0;
+        boolean all = (xy || xz || yz) && kick[besideAll] >= 0;
         sum = 0;
         weights = 0;
         add(home, (1 - a) * (1 - b) * (1 - c), true);
         add(besideX, a * (1 - b) * (1 - c), openX);
         add(besideY, (1 - a) * b * (1 - c), openY);
-        add(besideY + stepX, a * b * (1 - c), xy);
+        add(besideXy, a * b * (1 - c), xy);
         add(besideZ, (1 - a) * (1 - b) * c, openZ);
-        add(besideZ + stepX, a * (1 - b) * c, xz);
-        add(besideZ + stepY * grid.nx(), (1 - a) * b * c, yz);
-        add(besideZ + stepY * grid.nx() + stepX, a * b * c, all);
+        add(besideXz, a * (1 - b) * c, xz);
+        add(besideYz, (1 - a) * b * c, yz);
+        add(besideAll, a * b * c, all);
         return sum / weights;
     }
 
