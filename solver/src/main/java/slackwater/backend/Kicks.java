@@ -1,5 +1,8 @@
 package slackwater.backend;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
@@ -16,9 +19,11 @@ import slackwater.lattice.VelocitySet;
 public final class Kicks {
     /** How a back end hands out the populations of a cell (index as in the problem), as deviations from the weights. */
     public interface Populations {
-        double get(int cell, int direction);
+        /** Puts the populations of a cell down, one a direction. */
+        void get(int cell, double[] populations);
 
-        void add(int cell, int direction, double change);
+        /** Adds to each population of a cell. */
+        void add(int cell, double[] changes);
     }
 
     private static final double[] CX = each(VelocitySet::cx);
@@ -29,6 +34,11 @@ public final class Kicks {
     /** Arrays, since going through a list allocates in every step. */
     private final Jet[] jets;
     private final MassSource[] massSources;
+    private final Kick[] order;
+
+    /** A cell of a source, the n-th; sources are numbered, jets first. */
+    private record Kick(int cell, int source, int n) {
+    }
 
     private static double[] each(IntToDoubleFunction value) {
         return IntStream.range(0, VelocitySet.Q).mapToDouble(value).toArray();
@@ -38,22 +48,58 @@ public final class Kicks {
         SplittableRandom seeds = new SplittableRandom(problem.seed());
         jets = problem.forces().stream().map(force -> new Jet(force, seeds.split())).toArray(Jet[]::new);
         massSources = problem.massSources().toArray(MassSource[]::new);
+        List<Kick> kicks = new ArrayList<>();
+        for (int source = 0; source < jets.length + massSources.length; source++) {
+            int[] cells = source < jets.length ? jets[source].force.cells()
+                    : massSources[source - jets.length].cells();
+            for (int n = 0; n < cells.length; n++) {
+                kicks.add(new Kick(cells[n], source, n));
+            }
+        }
+        kicks.sort(Comparator.comparingInt(Kick::cell));
+        order = kicks.toArray(Kick[]::new);
     }
 
-    /** Applies every source for one step and moves the random part on. */
-    public void apply(long step, Populations populations) {
+    /** Whether there is no source at all. */
+    public boolean none() {
+        return order.length == 0;
+    }
+
+    /** Moves the random part on; once a step, before the sources are applied. */
+    public void prepare(long step) {
         for (Jet jet : jets) {
             jet.prepare(step);
-            for (int n = 0; n < jet.force.cells().length; n++) {
-                kick(populations, jet.force.cells()[n], 0, false, jet.fx(n), jet.fy(n), jet.fz(n));
+        }
+    }
+
+    /**
+     * Applies a share of the sources for one step: all that they do to some of the cells, so that shares do not meet.
+     *
+     * @param share from 0 on
+     * @param shares how many there are
+     * @param room for the populations of a cell
+     */
+    public void apply(Populations populations, int share, int shares, double[] room) {
+        for (int n = start(share, shares); n < start(share + 1, shares); n++) {
+            Kick kick = order[n];
+            if (kick.source < jets.length) {
+                Jet jet = jets[kick.source];
+                kick(populations, kick.cell, 0, false, jet.fx(kick.n), jet.fy(kick.n), jet.fz(kick.n), room);
+            } else {
+                MassSource source = massSources[kick.source - jets.length];
+                double mass = source.rate() * source.weights()[kick.n];
+                kick(populations, kick.cell, mass, mass < 0, 0, 0, 0, room);
             }
         }
-        for (MassSource source : massSources) {
-            for (int n = 0; n < source.cells().length; n++) {
-                double mass = source.rate() * source.weights()[n];
-                kick(populations, source.cells()[n], mass, mass < 0, 0, 0, 0);
-            }
+    }
+
+    /** Where a share begins: all kicks of one cell are in one share. */
+    private int start(int share, int shares) {
+        int n = (int) ((long) order.length * share / shares);
+        while (n > 0 && n < order.length && order[n].cell == order[n - 1].cell) {
+            n++;
         }
+        return n;
     }
 
     /** Adds half a step's mean force to the velocity of the forced cells: the velocity in the middle of the kick. */
@@ -71,18 +117,18 @@ public final class Kicks {
         }
     }
 
-    private void kick(Populations populations, int cell, double mass, boolean carriesVelocity, double fx, double fy,
-                      double fz) {
+    private static void kick(Populations populations, int cell, double mass, boolean carriesVelocity, double fx,
+                             double fy, double fz, double[] f) {
+        populations.get(cell, f);
         double deviation = 0;
         double jx = 0;
         double jy = 0;
         double jz = 0;
         for (int i = 0; i < VelocitySet.Q; i++) {
-            double f = populations.get(cell, i);
-            deviation += f;
-            jx += f * CX[i];
-            jy += f * CY[i];
-            jz += f * CZ[i];
+            deviation += f[i];
+            jx += f[i] * CX[i];
+            jy += f[i] * CY[i];
+            jz += f[i] * CZ[i];
         }
         double density = 1 + deviation;
         double keep = carriesVelocity ? (density + mass) / density : 1;
@@ -95,9 +141,9 @@ public final class Kicks {
         for (int i = 0; i < VelocitySet.Q; i++) {
             double cj = CX[i] * jx + CY[i] * jy + CZ[i] * jz;
             double ck = CX[i] * kx + CY[i] * ky + CZ[i] * kz;
-            populations.add(cell, i, WEIGHT[i] * (common + 3 * (ck - cj)
-                    + 4.5 * (ck * ck * after - cj * cj * before)));
+            f[i] = WEIGHT[i] * (common + 3 * (ck - cj) + 4.5 * (ck * ck * after - cj * cj * before));
         }
+        populations.add(cell, f);
     }
 
     /**

@@ -2,10 +2,10 @@ package slackwater.backend.cpu;
 
 import slackwater.lattice.VelocitySet;
 
-/** The law of the wall on cells of one kind, one after the other and in double precision, for want of vectors. */
+/** Bounce-back and the law of the wall on cells of one kind, one after the other, for want of vectors. */
 final class AnyWallSweep implements WallSweep {
     private final FrictionTable friction;
-    private final double roughDrag;
+    private final float roughDrag;
     private final double area;
     private final double nx;
     private final double ny;
@@ -21,7 +21,7 @@ final class AnyWallSweep implements WallSweep {
 
     AnyWallSweep(FrictionTable friction, WallShape wall) {
         this.friction = friction;
-        roughDrag = wall.roughDrag();
+        roughDrag = (float) wall.roughDrag();
         area = wall.area();
         nx = wall.normal()[0];
         ny = wall.normal()[1];
@@ -51,9 +51,14 @@ final class AnyWallSweep implements WallSweep {
     }
 
     @Override
-    public void slide(float[] f, int[] base, WallList cells, int from, int to, float[] room) {
+    public void slide(float[] f, int[] base, int[] other, WallList cells, int from, int to, float[] room) {
         for (int n = from; n < to; n++) {
-            cells.stress()[n] = (float) slide(f, base, cells.place(n));
+            int at = cells.place(n);
+            for (int turned = cells.turned(n); turned != 0; turned &= turned - 1) {
+                int i = Integer.numberOfTrailingZeros(turned);
+                f[base[i] + at] = f[other[i] + at];
+            }
+            cells.stress()[n] = (float) slide(f, base, at);
         }
     }
 
@@ -89,7 +94,7 @@ final class AnyWallSweep implements WallSweep {
         fy -= through * ny;
         fz -= through * nz;
         double along = Math.sqrt(fx * fx + fy * fy + fz * fz);
-        double rate = friction.rate(along / density(f, b, at), roughDrag);
+        double rate = friction.rate((float) (along / density(f, b, at)), roughDrag);
         double px = -rate * area * fx - ex;
         double py = -rate * area * fy - ey;
         double pz = -rate * area * fz - ez;

@@ -7,8 +7,8 @@ import jdk.incubator.vector.VectorSpecies;
 import slackwater.lattice.VelocitySet;
 
 /**
- * The law of the wall on a row of cells beside a flat wall, a vector of cells at a time. There 6 sum of w c c is a
- * third along the wall, so s = 3 (F - E) and f_i += 18 w_i c_i.(F - E). Formulas as in {@link AnyWallSweep}.
+ * Bounce-back and the law of the wall on a row of cells beside a flat wall, a vector of cells at a time. There 6 sum of
+ * w c c is a third along the wall, so s = 3 (F - E) and f_i += 18 w_i c_i.(F - E). Formulas as in {@link AnyWallSweep}.
  */
 final class FlatWallSweep implements WallSweep {
     private static final VectorSpecies<Float> SPECIES = FloatVector.SPECIES_PREFERRED;
@@ -16,7 +16,7 @@ final class FlatWallSweep implements WallSweep {
     /** Room for a row of cells and a vector more. */
     private static final int ROW = WallCells.LONGEST_RUN + SPECIES.length();
     private static final int ALONG = 0;
-    private static final int DENSITY = ROW;
+    private static final int SPEED = ROW;
     private static final int FREE_A = 2 * ROW;
     private static final int FREE_B = 3 * ROW;
     private static final int E_A = 4 * ROW;
@@ -63,14 +63,17 @@ final class FlatWallSweep implements WallSweep {
     }
 
     @Override
-    public void slide(float[] f, int[] base, WallList cells, int from, int to, float[] room) {
+    public void slide(float[] f, int[] base, int[] other, WallList cells, int from, int to, float[] room) {
         int at = cells.place(from);
+        for (int i : links) {
+            System.arraycopy(f, other[i] + at, f, base[i] + at, to - from);
+        }
         momentum(f, base, at, to - from, room);
         rates(to - from, cells.stress(), from, room);
         push(f, base, at, to - from, room);
     }
 
-    /** Density, F and E of each cell. */
+    /** Speed, F and E of each cell. */
     private void momentum(float[] f, int[] b, int at, int length, float[] room) {
         for (int n = 0, x = at; n < length; n += SPECIES.length(), x += SPECIES.length()) {
             FloatVector density = fromArray(SPECIES, f, b[0] + x).add(1f);
@@ -93,8 +96,9 @@ final class FlatWallSweep implements WallSweep {
             }
             freeA = freeA.sub(ea);
             freeB = freeB.sub(eb);
-            freeA.mul(freeA).add(freeB.mul(freeB)).sqrt().intoArray(room, ALONG + n);
-            density.intoArray(room, DENSITY + n);
+            FloatVector along = freeA.mul(freeA).add(freeB.mul(freeB)).sqrt();
+            along.intoArray(room, ALONG + n);
+            along.div(density).intoArray(room, SPEED + n);
             freeA.intoArray(room, FREE_A + n);
             freeB.intoArray(room, FREE_B + n);
             ea.intoArray(room, E_A + n);
@@ -104,9 +108,8 @@ final class FlatWallSweep implements WallSweep {
 
     private void rates(int length, float[] stress, int from, float[] room) {
         for (int n = 0; n < length; n++) {
-            float along = room[ALONG + n];
-            float rate = (float) friction.rate(along / room[DENSITY + n], roughDrag);
-            stress[from + n] = along * rate;
+            float rate = friction.rate(room[SPEED + n], roughDrag);
+            stress[from + n] = rate * room[ALONG + n];
             room[RATE + n] = rate;
         }
     }

@@ -13,11 +13,11 @@ final class FrictionTable {
     private static final float PER_STEP = 1f / (1 << STEP_BITS);
 
     private final float[] amplification;
-    private final double perSpeed;
-    private final double laminar;
+    private final float perSpeed;
+    private final float laminar;
 
     FrictionTable(WallFriction friction) {
-        perSpeed = WallFriction.DISTANCE / friction.viscosity();
+        perSpeed = (float) (WallFriction.DISTANCE / friction.viscosity());
         laminar = 1 / perSpeed;
         amplification = new float[((HIGHEST - LOWEST) >> STEP_BITS) + 2];
         for (int n = 0; n < amplification.length; n++) {
@@ -27,8 +27,8 @@ final class FrictionTable {
     }
 
     /** u_tau^2/|u|, as {@link WallFriction#rate}; above 2^30 as at 2^30. */
-    double rate(double speed, double roughDrag) {
-        int bits = Float.floatToRawIntBits((float) (speed * perSpeed)) - LOWEST;
+    float rate(float speed, float roughDrag) {
+        int bits = Float.floatToRawIntBits(speed * perSpeed) - LOWEST;
         int inside = Math.max(0, Math.min(HIGHEST - LOWEST, bits));
         int step = inside >> STEP_BITS;
         float low = amplification[step];

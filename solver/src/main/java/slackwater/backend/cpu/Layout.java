@@ -19,6 +19,7 @@ final class Layout {
     final int plane;
     final int first;
     final int stride;
+    private final int[][] bases = new int[2][VelocitySet.Q];
 
     Layout(LatticeProblem problem) {
         pitch = problem.nx() + 1;
@@ -26,6 +27,10 @@ final class Layout {
         first = plane + pitch + 1;
         int needed = first + plane * problem.nz() + plane + pitch + 1 + SLACK;
         stride = (needed + PAGE_FLOATS - 1) / PAGE_FLOATS * PAGE_FLOATS + SKEW_FLOATS;
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            bases[0][i] = i * stride;
+            bases[1][i] = VelocitySet.opposite(i) * stride - offset(i);
+        }
     }
 
     /** Floats in the array for a tank of this size, at most. */
@@ -43,17 +48,19 @@ final class Layout {
         return first + k * plane + j * pitch + i;
     }
 
-    /** Padded index of every cell of a problem. */
-    int[] homes(LatticeProblem problem) {
-        int[] home = new int[problem.cells()];
-        for (int k = 0; k < problem.nz(); k++) {
-            for (int j = 0; j < problem.ny(); j++) {
-                for (int i = 0; i < problem.nx(); i++) {
-                    home[problem.index(i, j, k)] = cell(i, j, k);
-                }
-            }
-        }
-        return home;
+    /** Padded index of a cell of a problem. */
+    int home(LatticeProblem problem, int cell) {
+        int row = cell / problem.nx();
+        return cell(cell - row * problem.nx(), row % problem.ny(), row / problem.ny());
+    }
+
+    /** Where each direction of cell 0 is read in a step, even (0) or odd (1). Not to be written. */
+    int[] bases(int parity) {
+        return bases[parity];
+    }
+
+    int base(int parity, int direction) {
+        return bases[parity][direction];
     }
 
     /** Distance in the array from a cell to its neighbour in a direction. */

@@ -1,8 +1,6 @@
 package slackwater.backend.cpu;
 
 import java.util.Arrays;
-import java.util.BitSet;
-import java.util.stream.IntStream;
 import slackwater.lattice.LatticeProblem;
 import slackwater.lattice.MixingLength;
 import slackwater.lattice.Streaming;
@@ -10,122 +8,119 @@ import slackwater.lattice.VelocitySet;
 import slackwater.lattice.WallFriction;
 
 /**
- * The boundaries as copies within the array of populations: all that streaming at constant offsets gets wrong at glass,
- * rock, sand, surface and periodic faces. No copy reads what another one writes, so their order does not matter, but
- * each must be done before the sweep touches either of its two places. Most are: just before the first block that does,
- * while its cells are in the cache. A few are early, before the whole sweep: those of cells that a source kicks, those
- * of moving walls and those between two threads' blocks.
+ * The boundaries: all that streaming at constant offsets gets wrong at glass, rock, sand, surface and periodic faces.
+ * Walls of the law of the wall are put right together with the law ({@link WallCells}); all else, before that, by
+ * copies within the array of populations, to which moving walls add. It is done block by block of the sweep, as soon as
+ * all that a block depends on has been swept.
  *
  * <p>With populations stored in place ([Bailey2009]) an even step leaves f*_j(y) in slot opp(j) of y and the odd step
  * that follows looks for f_i(x) in slot opp(i) of x - c_i; an odd step leaves f*_j(y) in slot j of y + c_j and the even
- * step looks in slot i of x.
+ * step looks in slot i of x. So half-way bounce-back, f_i(x) = f*_opp(i)(x), is a copy to where a step looks from where
+ * the next step will.
  */
 final class Links {
-    /** Work for a copy, roughly, where the sweep of a cell is 1. */
-    private static final double WORK = 0.35;
+    /** Work for a run of copies, roughly, where the sweep of a cell is 1. */
+    private static final double RUN_WORK = 2;
 
     private final LatticeProblem problem;
     private final Layout layout;
-    private final WallCells walls;
-    private final WallCells kickedWalls;
-    private final BitSet kicked = new BitSet();
     private final Spans spans;
+    /** How far in the array a step may bring the populations of a cell, but for periodic faces. */
+    private final int reach;
+    private final WallCells walls;
+    private final float[][] rooms;
     /** For even and for odd steps. */
     private final Copies[] copies;
-    private int[] evenMoving = new int[16];
-    private int[] oddMoving = new int[16];
-    private float[] gain = new float[16];
-    private int movingCount;
+    private final MovingWalls moving;
+    private final boolean[] late;
+    private boolean anyLate;
+    private final float[] eddy;
 
     /**
-     * Lists the links of a problem and tells the walls of the law of the wall which cells touch them.
+     * Lists the links of a problem.
      *
-     * @param walls gets the cells at walls but for those that a source kicks, which {@code kickedWalls} gets
-     * @param eddy filled with 18 sqrt(2) l^2 of every cell, for its mixing length l, in the array's layout
+     * @param threads how many will go through them
+     * @param vectors whether the Java machine has its vector module
      */
-    Links(LatticeProblem problem, Layout layout, Spans spans, WallCells walls, WallCells kickedWalls, float[] eddy) {
-        Arrays.fill(eddy, eddy(problem, false));
+    Links(LatticeProblem problem, Layout layout, Spans spans, int threads, boolean vectors) {
         this.problem = problem;
         this.layout = layout;
         this.spans = spans;
+        this.reach = layout.offset(VelocitySet.direction(1, 1, 1));
+        this.walls = new WallCells(WallFriction.of(problem.operator()), spans, vectors);
+        this.rooms = new float[threads][];
+        Arrays.setAll(rooms, thread -> WallCells.room(vectors));
         this.copies = new Copies[] {new Copies(spans.count()), new Copies(spans.count())};
-        this.walls = walls;
-        this.kickedWalls = kickedWalls;
-        problem.forces().forEach(force -> IntStream.of(force.cells()).forEach(kicked::set));
-        problem.massSources().forEach(source -> IntStream.of(source.cells()).forEach(kicked::set));
+        this.moving = new MovingWalls(spans.count());
+        this.late = new boolean[spans.count()];
+        this.eddy = new float[layout.stride];
+        Arrays.fill(eddy, eddy(problem, false));
+        addAll();
+        walls.pack();
+        copies[0].pack();
+        copies[1].pack();
+        moving.pack();
+    }
+
+    private void addAll() {
         Streaming streaming = new Streaming(problem);
-        int[] home = layout.homes(problem);
         for (int k = 0; k < problem.nz(); k++) {
             for (int j = 0; j < problem.ny(); j++) {
                 for (int i = 0; i < problem.nx(); i++) {
                     if (!problem.solid()[problem.index(i, j, k)] && (onFace(problem, i, j, k)
                             || besideSolid(problem, i, j, k))) {
-                        addLinks(streaming, home, eddy, i, j, k);
+                        add(streaming, i, j, k);
                     }
                 }
             }
         }
     }
 
-    /** Work for the links of each block, in sweeps of a cell; before they are packed. */
-    double[] work() {
-        return IntStream.of(copies[0].counts()).mapToDouble(count -> WORK * count).toArray();
-    }
-
-    /** Ends the listing, before the first step. */
-    void pack(Shares shares) {
-        copies[0].pack(shares);
-        copies[1].pack(shares);
-    }
-
-    /** Does the early copies for a parity of the step that follows, and adds what moving walls give. */
-    void applyEarly(float[] f, int parity) {
-        copies[parity].applyEarly(f);
-        int[] target = parity == 0 ? evenMoving : oddMoving;
-        for (int n = 0; n < movingCount; n++) {
-            f[target[n]] += gain[n];
-        }
-    }
-
-    /** Does the copies that are due before the blocks [first, end) are swept. */
-    void apply(float[] f, int parity, int first, int end) {
-        copies[parity].apply(f, first, end);
-    }
-
-    private void addLinks(Streaming streaming, int[] home, float[] eddy, int i, int j, int k) {
+    private void add(Streaming streaming, int i, int j, int k) {
         int cell = layout.cell(i, j, k);
+        int block = spans.blockOf(cell);
         int turned = 0;
+        int rubbed = 0;
         double roughDrag = 0;
         for (int direction = 1; direction < VelocitySet.Q; direction++) {
             Streaming.Origin origin = streaming.origin(i, j, k, direction);
-            int left = home[origin.cell()];
-            if (origin.direction() == direction && left + layout.offset(direction) == cell) {
-                continue;
+            int left = layout.home(problem, origin.cell());
+            boolean back = left == cell && origin.direction() == VelocitySet.opposite(direction);
+            if (back && origin.gain() == 0) {
+                turned |= 1 << direction;
+            } else if (origin.direction() != direction || left + layout.offset(direction) != cell) {
+                addCopy(block, cell, direction, left, origin.direction());
+                late[block] |= Math.abs(left - cell) > reach;
             }
-            int opposite = VelocitySet.opposite(direction);
-            int evenTo = direction * layout.stride + cell;
-            int oddTo = opposite * layout.stride + cell - layout.offset(direction);
-            int here = spans.blockOf(cell);
-            int beyond = left + layout.offset(origin.direction());
-            int swept = spans.blockOf(beyond);
-            int there = swept < 0 ? here : swept;
-            int first = origin.gain() != 0 || kicked.get(problem.index(i, j, k)) ? -1 : Math.min(here, there);
-            int last = Math.max(here, there);
-            copies[0].add(first, last, evenTo, origin.direction() * layout.stride + beyond);
-            copies[1].add(first, last, oddTo, VelocitySet.opposite(origin.direction()) * layout.stride + left);
             if (origin.gain() != 0) {
-                addMoving(evenTo, oddTo, origin.gain());
+                moving.add(block, layout.base(0, direction) + cell, layout.base(1, direction) + cell, origin.gain());
             }
             if (origin.law().isPresent()) {
-                turned |= 1 << direction;
+                rubbed |= 1 << direction;
                 roughDrag = Math.max(roughDrag, WallFriction.roughDrag(origin.law().get()));
             }
         }
-        if (turned != 0) {
+        if (rubbed != 0) {
             eddy[cell] = eddy(problem, true);
-            int index = problem.index(i, j, k);
-            (kicked.get(index) ? kickedWalls : walls).add(index, cell, turned, roughDrag);
         }
+        if (rubbed == 0 || !walls.add(problem.index(i, j, k), cell, turned, rubbed, roughDrag)) {
+            for (int links = turned; links != 0; links &= links - 1) {
+                int direction = Integer.numberOfTrailingZeros(links);
+                addCopy(block, cell, direction, cell, VelocitySet.opposite(direction));
+            }
+        }
+    }
+
+    /** The population that arrives at a cell in a direction left another one, in a direction of its own. */
+    private void addCopy(int block, int cell, int direction, int left, int leaving) {
+        int back = VelocitySet.opposite(leaving);
+        copies[0].add(block, layout.base(0, direction) + cell, layout.base(1, back) + left);
+        copies[1].add(block, layout.base(1, direction) + cell, layout.base(0, back) + left);
+    }
+
+    /** 18 sqrt(2) l^2 of every cell, for its mixing length l, in the array's layout. */
+    float[] eddy() {
+        return eddy;
     }
 
     private static float eddy(LatticeProblem problem, boolean atWall) {
@@ -133,15 +128,56 @@ final class Links {
         return (float) (18 * Math.sqrt(2) * length * length);
     }
 
-    private void addMoving(int evenTo, int oddTo, double value) {
-        if (movingCount == gain.length) {
-            evenMoving = Arrays.copyOf(evenMoving, 2 * movingCount);
-            oddMoving = Arrays.copyOf(oddMoving, 2 * movingCount);
-            gain = Arrays.copyOf(gain, 2 * movingCount);
+    /** Work for the links of a block, in sweeps of a cell. */
+    double work(int block) {
+        return walls.work(block) + RUN_WORK * copies[0].runs(block);
+    }
+
+    /** Notes whose block is whose: those that depend on blocks of other threads have to wait for the whole sweep. */
+    void share(Shares shares) {
+        for (int block = 0; block < late.length; block++) {
+            int thread = shares.thread(block);
+            late[block] |= shares.thread(spans.firstReaching(spans.from(block) - reach)) != thread
+                    || shares.thread(lastNeeded(block)) != thread;
+            anyLate |= late[block];
         }
-        evenMoving[movingCount] = evenTo;
-        oddMoving[movingCount] = oddTo;
-        gain[movingCount++] = (float) value;
+    }
+
+    /** Whether the links of a block have to wait for the whole sweep. */
+    boolean late(int block) {
+        return late[block];
+    }
+
+    /** Whether the links of any do. */
+    boolean anyLate() {
+        return anyLate;
+    }
+
+    /** The last block to be swept before the links of a block that is not late. */
+    int lastNeeded(int block) {
+        return spans.lastBefore(spans.end(block) + reach);
+    }
+
+    /**
+     * Does the links of a block.
+     *
+     * @param f all populations, as deviations from the weights
+     * @param parity of the step that follows
+     */
+    void apply(float[] f, int parity, int block, int thread) {
+        copies[parity].apply(f, block);
+        moving.apply(f, parity, block);
+        walls.apply(f, layout.bases(parity), layout.bases(1 - parity), block, rooms[thread]);
+    }
+
+    /** No stress at walls, as before the first step. */
+    void clear() {
+        walls.clear();
+    }
+
+    /** Writes rho u_tau^2 of the cells at walls into a field, x fastest. */
+    void readStress(float[] target) {
+        walls.readStress(target);
     }
 
     private static boolean onFace(LatticeProblem problem, int i, int j, int k) {

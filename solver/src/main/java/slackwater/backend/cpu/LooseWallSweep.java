@@ -10,10 +10,10 @@ import jdk.incubator.vector.VectorSpecies;
 import slackwater.lattice.VelocitySet;
 
 /**
- * The law of the wall at rock, edges and wherever cells do not lie in rows. Cells that touch walls each in their own
- * way are brought into the thread's room, treated there a vector at a time, and brought back: single loads are what
- * costs, and so there is one for each population. Formulas as in {@link AnyWallSweep}, in single precision: where a
- * normal is slanted, rounding lets a little mass through, 2e-8 of the water a minute in a tank with two mounds of rock.
+ * Bounce-back and the law of the wall at rock, edges and wherever cells do not lie in rows. Cells that touch walls each
+ * in their own way are brought into the thread's room and treated there a vector at a time; what comes from the wall is
+ * brought back. Single loads and stores are what costs. Formulas as in {@link AnyWallSweep}, in single precision: where
+ * a normal is slanted, rounding lets a little mass through, 2e-8 of the water a minute in a tank with two mounds.
  */
 final class LooseWallSweep implements WallSweep {
     private static final VectorSpecies<Float> SPECIES = FloatVector.SPECIES_PREFERRED;
@@ -23,8 +23,8 @@ final class LooseWallSweep implements WallSweep {
 
     /** Where the room holds what, a row each: populations, then what the passes over them hand on to each other. */
     private static final int ALONG = VelocitySet.Q * ROW;
-    private static final int DENSITY = ALONG + ROW;
-    private static final int RATE = DENSITY + ROW;
+    private static final int SPEED = ALONG + ROW;
+    private static final int RATE = SPEED + ROW;
     private static final int FREE = RATE + ROW;
     private static final int TURNED = FREE + 3 * ROW;
     private static final int SLIP = TURNED + 3 * ROW;
@@ -89,18 +89,14 @@ final class LooseWallSweep implements WallSweep {
     }
 
     @Override
-    public void slide(float[] f, int[] base, WallList cells, int from, int to, float[] room) {
+    public void slide(float[] f, int[] base, int[] other, WallList cells, int from, int to, float[] room) {
         int length = to - from;
-        for (int i = 0; i < VelocitySet.Q; i++) {
-            for (int n = 0; n < length; n++) {
-                room[i * ROW + n] = f[base[i] + cells.place(from + n)];
-            }
-        }
+        gather(f, base, other, cells, from, length, room);
         for (int n = 0; n < length; n += SPECIES.length()) {
             momentum(room, n, from + n);
         }
         for (int n = 0; n < length; n++) {
-            float rate = (float) friction.rate(room[ALONG + n] / room[DENSITY + n], roughDrag[from + n]);
+            float rate = friction.rate(room[SPEED + n], roughDrag[from + n]);
             cells.stress()[from + n] = rate * room[ALONG + n];
             room[RATE + n] = rate;
         }
@@ -108,14 +104,33 @@ final class LooseWallSweep implements WallSweep {
             slip(room, n, from + n);
             push(room, n, from + n);
         }
-        for (int i = 1; i < VelocitySet.Q; i++) {
-            for (int n = 0; n < length; n++) {
-                f[base[i] + cells.place(from + n)] = room[i * ROW + n];
+        for (int n = 0; n < length; n++) {
+            int at = cells.place(from + n);
+            for (int turned = cells.turned(from + n); turned != 0; turned &= turned - 1) {
+                int i = Integer.numberOfTrailingZeros(turned);
+                f[base[i] + at] = room[i * ROW + n];
             }
         }
     }
 
-    /** Density, what momentum along the wall there would be without it, and what the links have turned round. */
+    /** Brings the populations of some cells together, those from walls bounced back. */
+    private static void gather(float[] f, int[] base, int[] other, WallList cells, int from, int length,
+                               float[] room) {
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            for (int n = 0; n < length; n++) {
+                room[i * ROW + n] = f[base[i] + cells.place(from + n)];
+            }
+        }
+        for (int n = 0; n < length; n++) {
+            int at = cells.place(from + n);
+            for (int turned = cells.turned(from + n); turned != 0; turned &= turned - 1) {
+                int i = Integer.numberOfTrailingZeros(turned);
+                room[i * ROW + n] = f[other[i] + at];
+            }
+        }
+    }
+
+    /** Speed, what momentum along the wall there would be without it, and what the links have turned round. */
     private void momentum(float[] room, int n, int cell) {
         IntVector turning = IntVector.fromArray(BITS, links, cell);
         FloatVector density = fromArray(SPECIES, room, n).add(1f);
@@ -148,8 +163,9 @@ final class LooseWallSweep implements WallSweep {
         x = x.sub(through.mul(nx));
         y = y.sub(through.mul(ny));
         z = z.sub(through.mul(nz));
-        x.mul(x).add(y.mul(y)).add(z.mul(z)).sqrt().intoArray(room, ALONG + n);
-        density.intoArray(room, DENSITY + n);
+        FloatVector along = x.mul(x).add(y.mul(y)).add(z.mul(z)).sqrt();
+        along.intoArray(room, ALONG + n);
+        along.div(density).intoArray(room, SPEED + n);
         x.intoArray(room, FREE + n);
         y.intoArray(room, FREE + ROW + n);
         z.intoArray(room, FREE + 2 * ROW + n);

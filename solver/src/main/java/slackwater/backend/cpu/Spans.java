@@ -69,10 +69,25 @@ final class Spans {
         return to[block];
     }
 
-    /** The block whose sweep touches a place in the array; below 0 if none does. */
+    /** Past the last cell that the sweep of a block may touch. */
+    int end(int block) {
+        return to[block] + OVERRUN;
+    }
+
+    /** The block that a swept cell belongs to. */
     int blockOf(int place) {
+        return lastBefore(place + 1);
+    }
+
+    /** The first block whose sweep may touch cells from a place on. */
+    int firstReaching(int place) {
+        int block = Math.max(0, lastBefore(place));
+        return end(block) > place ? block : Math.min(block + 1, from.length - 1);
+    }
+
+    /** The last block that begins before a place; below 0 if there is none. */
+    int lastBefore(int place) {
         int found = Arrays.binarySearch(from, place);
-        int block = found >= 0 ? found : -found - 2;
-        return block >= 0 && place < to[block] + OVERRUN ? block : -1;
+        return (found >= 0 ? found : -found - 1) - 1;
     }
 }

@@ -8,11 +8,10 @@ import java.util.OptionalInt;
 import slackwater.lattice.WallFriction;
 
 /**
- * The cells that touch a wall of the law of the wall, block by block of the sweep, and their treatment: after the links
- * have bounced their populations back, the momentum along the wall that this took is given back and the friction of the
- * law is taken instead. No cell touches another's populations, so their order does not matter; within a block, those
- * that can be are treated together. Doing links and walls twice is as good as once, since the links begin anew from
- * populations that this leaves alone. Source: [Asmuth2021]; docs/numerics.md.
+ * The cells that touch a wall of the law of the wall, block by block of the sweep, and their treatment: what comes from
+ * the wall is bounced back, the momentum along the wall that this took is given back and the friction of the law is
+ * taken instead. No cell touches another's populations, so their order does not matter; within a block, those that can
+ * be are treated together. Source: [Asmuth2021]; docs/numerics.md.
  */
 final class WallCells {
     /** No more than this many cells are treated together: whole vectors of any machine. */
@@ -23,6 +22,8 @@ final class WallCells {
     private final boolean vectors;
     private final Map<List<Number>, OptionalInt> numbers = new HashMap<>();
     private final List<WallShape> kinds = new ArrayList<>();
+    /** Whether cells of each kind can be treated in rows. */
+    private final List<Boolean> inRows = new ArrayList<>();
     private final WallList cells = new WallList();
     private final List<WallSweep> sweeps = new ArrayList<>();
     /** What treats each kind of wall. */
@@ -48,25 +49,32 @@ final class WallCells {
     }
 
     /**
-     * Adds a cell; cells come in the order of memory.
+     * Adds a cell, unless the law has no hold on it and it is to be bounced back and no more; cells come in the order
+     * of memory.
      *
      * @param index in the problem
      * @param at in the array, as in the layout
-     * @param links the directions that arrive from walls of the law, as bits
+     * @param turned the directions in which the cell gets back what it sent out, as bits
+     * @param links those of them that arrive from walls of the law
      * @param roughDrag of the roughest of these walls
+     * @return whether it was added
      */
-    void add(int index, int at, int links, double roughDrag) {
-        numbers.computeIfAbsent(List.of(links, roughDrag), key -> kind(links, roughDrag))
-                .ifPresent(number -> cells.add(index, at, number));
+    boolean add(int index, int at, int turned, int links, double roughDrag) {
+        boolean plain = turned != links;
+        OptionalInt kind = numbers.computeIfAbsent(List.of(links, roughDrag, plain ? 1 : 0),
+                key -> kind(links, roughDrag, plain));
+        kind.ifPresent(number -> cells.add(index, at, number, turned));
+        return kind.isPresent();
     }
 
     /** The number of this kind of wall; empty if plain bounce-back is to stay. */
-    private OptionalInt kind(int links, double roughDrag) {
+    private OptionalInt kind(int links, double roughDrag, boolean plain) {
         WallShape wall = WallShape.of(links, roughDrag);
         if (!wall.slides()) {
             return OptionalInt.empty();
         }
         kinds.add(wall);
+        inRows.add(wall.flat() && !wall.acrossX() && !plain);
         return OptionalInt.of(kinds.size() - 1);
     }
 
@@ -112,7 +120,7 @@ final class WallCells {
             numbers[kind] = sweeps.size();
             if (!vectors) {
                 sweeps.add(new AnyWallSweep(friction, wall));
-            } else if (wall.flat() && !wall.acrossX()) {
+            } else if (inRows.get(kind)) {
                 sweeps.add(new FlatWallSweep(friction, wall));
             } else {
                 loose.add(kind);
@@ -150,10 +158,10 @@ final class WallCells {
         cells.readStress(target);
     }
 
-    /** Treats the cells in the blocks [first, end); after their links. Parameters as in {@link WallSweep#slide}. */
-    void apply(float[] f, int[] base, int first, int end, float[] room) {
-        for (int run = firstRun[first]; run < firstRun[end]; run++) {
-            sweep(runStart[run]).slide(f, base, cells, runStart[run], runStart[run + 1], room);
+    /** Treats the cells of a block, when all else has been streamed. Parameters as in {@link WallSweep#slide}. */
+    void apply(float[] f, int[] base, int[] other, int block, float[] room) {
+        for (int run = firstRun[block]; run < firstRun[block + 1]; run++) {
+            sweep(runStart[run]).slide(f, base, other, cells, runStart[run], runStart[run + 1], room);
         }
     }
 }

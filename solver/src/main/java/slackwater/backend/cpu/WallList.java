@@ -7,6 +7,7 @@ final class WallList {
     private int[] cell = new int[256];
     private int[] place = new int[256];
     private int[] kind = new int[256];
+    private int[] turned = new int[256];
     private float[] stress = new float[0];
     private int count;
 
@@ -14,15 +15,18 @@ final class WallList {
      * @param index in the problem
      * @param at in the array, as in the layout
      * @param wall number of its kind of wall
+     * @param directions in which the cell gets back what it sent out, as bits
      */
-    void add(int index, int at, int wall) {
+    void add(int index, int at, int wall, int directions) {
         if (count == cell.length) {
             cell = Arrays.copyOf(cell, 2 * count);
             place = Arrays.copyOf(place, 2 * count);
             kind = Arrays.copyOf(kind, 2 * count);
+            turned = Arrays.copyOf(turned, 2 * count);
         }
         cell[count] = index;
         place[count] = at;
+        turned[count] = directions;
         kind[count++] = wall;
     }
 
@@ -43,6 +47,11 @@ final class WallList {
         return kind[n];
     }
 
+    /** Directions in which a cell gets back what it sent out, as bits. */
+    int turned(int n) {
+        return turned[n];
+    }
+
     /** rho u_tau^2 of every cell, to be written to. */
     float[] stress() {
         return stress;
@@ -58,11 +67,13 @@ final class WallList {
         int[] oldCell = Arrays.copyOfRange(cell, from, to);
         int[] oldPlace = Arrays.copyOfRange(place, from, to);
         int[] oldKind = Arrays.copyOfRange(kind, from, to);
+        int[] oldTurned = Arrays.copyOfRange(turned, from, to);
         for (int n = from; n < to; n++) {
             int old = (int) keys[n - from] - from;
             cell[n] = oldCell[old];
             place[n] = oldPlace[old];
             kind[n] = oldKind[old];
+            turned[n] = oldTurned[old];
         }
     }
 

@@ -71,7 +71,8 @@ final class ReferenceSolver implements FlowSolver, Kicks.Populations {
     @Override
     public void advance(int steps) {
         for (int n = 0; n < steps; n++) {
-            kicks.apply(step, this);
+            kicks.prepare(step);
+            kicks.apply(this, 0, 1, new double[VelocitySet.Q]);
             for (int cell = 0; cell < problem.cells(); cell++) {
                 if (!problem.solid()[cell]) {
                     collision.collide(arrived[cell], mixingLength[cell]);
@@ -167,13 +168,15 @@ final class ReferenceSolver implements FlowSolver, Kicks.Populations {
     }
 
     @Override
-    public double get(int cell, int direction) {
-        return arrived[cell][direction];
+    public void get(int cell, double[] populations) {
+        System.arraycopy(arrived[cell], 0, populations, 0, VelocitySet.Q);
     }
 
     @Override
-    public void add(int cell, int direction, double change) {
-        arrived[cell][direction] += change;
+    public void add(int cell, double[] changes) {
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            arrived[cell][i] += changes[i];
+        }
     }
 
     @Override
