@@ -14,6 +14,8 @@ final class Continuity {
     /** What may be left of the imbalance, r.m.s.: 1 % of what the means have. */
     private static final double ENOUGH = 0.01;
     private static final int MOST_ROUNDS = 500;
+    /** So many products are added up in single precision. */
+    private static final int STRETCH = 128;
 
     private final Spread threads;
     /** Distance to the neighbour along each axis, in arrays that go on for a plane before the first cell and after. */
@@ -122,10 +124,14 @@ final class Continuity {
         double enough = ENOUGH * ENOUGH * layers((from, to) -> dot(rest, rest, from, to));
         double squares = layers(this::begin);
         for (int round = 0; round < MOST_ROUNDS && squares > enough; round++) {
-            float far = (float) (squares / layers((from, to) -> {
+            double bend = layers((from, to) -> {
                 differences(way, from, to);
                 return dot(way, product, from, to);
-            }));
+            });
+            if (bend <= 0) {
+                return;
+            }
+            float far = (float) (squares / bend);
             double before = squares;
             squares = layers((from, to) -> goOn(far, from, to));
             float more = (float) (squares / before);
@@ -186,22 +192,30 @@ final class Continuity {
         return sum;
     }
 
-    /** Four sums side by side, since one waits for itself. */
+    /**
+     * Four sums side by side, since one waits for itself; in double precision only from stretch to stretch, since to
+     * turn every number into a double takes longer than all the rest.
+     */
     private static double dot(float[] a, float[] b, int from, int to) {
-        double one = 0;
-        double two = 0;
-        double three = 0;
-        double four = 0;
-        int n = from;
-        for (; n + 3 < to; n += 4) {
-            one += (double) a[n] * b[n];
-            two += (double) a[n + 1] * b[n + 1];
-            three += (double) a[n + 2] * b[n + 2];
-            four += (double) a[n + 3] * b[n + 3];
+        double sum = 0;
+        for (int start = from; start < to; start += STRETCH) {
+            int end = Math.min(to, start + STRETCH);
+            float one = 0;
+            float two = 0;
+            float three = 0;
+            float four = 0;
+            int n = start;
+            for (; n + 3 < end; n += 4) {
+                one += a[n] * b[n];
+                two += a[n + 1] * b[n + 1];
+                three += a[n + 2] * b[n + 2];
+                four += a[n + 3] * b[n + 3];
+            }
+            for (; n < end; n++) {
+                one += a[n] * b[n];
+            }
+            sum += one + two + three + four;
         }
-        for (; n < to; n++) {
-            one += (double) a[n] * b[n];
-        }
-        return one + two + three + four;
+        return sum;
     }
 }
