@@ -26,6 +26,11 @@ public record TimePlan(double timeStepS, int stepsPerSample, int samplesPerBatch
         return sampleS() * samplesPerBatch;
     }
 
+    /** With every second sample, for steady pumps: a batch may be one of the old samples longer. */
+    public TimePlan thinned() {
+        return new TimePlan(timeStepS, 2 * stepsPerSample, (samplesPerBatch + 1) / 2, wholePeriods);
+    }
+
     /**
      * Cuts time so that no step is longer than given.
      *

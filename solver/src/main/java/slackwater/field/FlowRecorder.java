@@ -10,7 +10,7 @@ import java.util.Optional;
  */
 public final class FlowRecorder implements FlowObserver {
     private static final double WANTED_S = 30;
-    private static final double FINEST_S = 0.15;
+    private static final double FINEST_S = 0.2;
     private static final double ROOM_BYTES = 256e6;
     private static final int FEWEST = 32;
     private static final int MOST = 256;

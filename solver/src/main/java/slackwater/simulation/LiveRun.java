@@ -7,6 +7,7 @@ import slackwater.backend.Backend;
 import slackwater.backend.FlowSolver;
 import slackwater.backend.FlowState;
 import slackwater.discretisation.Discretisation;
+import slackwater.discretisation.TimePlan;
 import slackwater.field.Probe;
 import slackwater.field.ProbeSeries;
 import slackwater.field.RunQuality;
@@ -26,6 +27,9 @@ public final class LiveRun implements AutoCloseable {
     private Discretisation discretisation;
     private FlowSolver solver;
     private Course course;
+    /** When samples are taken; there may be looks between them. */
+    private TimePlan plan;
+    private int looks;
     private Averages averages;
     private List<ProbeRecord> probes = List.of();
     private List<Double> spinUp = new ArrayList<>();
@@ -70,7 +74,9 @@ public final class LiveRun implements AutoCloseable {
     }
 
     private void begin(List<Probe> watched) {
-        course = new Course(discretisation, solver);
+        course = new Course(discretisation, solver, discretisation.plan().stepsPerSample());
+        plan = Course.plan(discretisation);
+        looks = 0;
         spinUp = new ArrayList<>();
         averaged = new ArrayList<>();
         averaging = false;
@@ -82,12 +88,12 @@ public final class LiveRun implements AutoCloseable {
     private void restart(List<Probe> watched) {
         averages = new Averages(discretisation.voxels());
         probes = watched.stream().map(probe -> new ProbeRecord(probe, discretisation.voxels().grid(),
-                discretisation.plan().samplesPerBatch())).toList();
+                plan.samplesPerBatch())).toList();
         samples = 0;
         batchSum = 0;
     }
 
-    /** Goes on to the next sample, some hundredths of a second of water; says where if the numbers ran away. */
+    /** Goes on to the next look, some hundredths of a second of water; says where if the numbers ran away. */
     public Optional<Diverged> advance() {
         long start = System.nanoTime();
         boolean sound = course.sample();
@@ -97,16 +103,23 @@ public final class LiveRun implements AutoCloseable {
         }
         waterS += discretisation.plan().sampleS();
         sinceChangeS += discretisation.plan().sampleS();
-        count();
+        looks++;
+        if (looks % looksPerSample() == 0) {
+            count();
+        }
         wallNs += System.nanoTime() - start;
         return Optional.empty();
+    }
+
+    private int looksPerSample() {
+        return plan.stepsPerSample() / discretisation.plan().stepsPerSample();
     }
 
     private void count() {
         course.addTo(averages, probes);
         batchSum += course.last().meanSpeed();
         samples++;
-        int perBatch = discretisation.plan().samplesPerBatch();
+        int perBatch = plan.samplesPerBatch();
         if (samples % perBatch != 0) {
             return;
         }
@@ -134,7 +147,7 @@ public final class LiveRun implements AutoCloseable {
      *     when no shear is known
      */
     public Optional<Snapshot> moment() {
-        if (sinceChangeS == 0) {
+        if (looks < looksPerSample()) {
             return Optional.empty();
         }
         Snapshots made = snapshots.orElseGet(() -> new Snapshots(discretisation, solver.threads()));
@@ -144,8 +157,8 @@ public final class LiveRun implements AutoCloseable {
 
     /** How far the averages can be trusted. */
     public Settling settling() {
-        double batches = (double) samples / discretisation.plan().samplesPerBatch();
-        double averagedS = samples * discretisation.plan().sampleS();
+        double batches = (double) samples / plan.samplesPerBatch();
+        double averagedS = samples * plan.sampleS();
         if (!averaging) {
             double done = spinUp.size() + batches;
             double needed = Math.max(Steadiness.LEAST_SPIN_UP, done) + Steadiness.LEAST_BATCHES;
@@ -162,21 +175,21 @@ public final class LiveRun implements AutoCloseable {
      * first moments after a start or a change.
      */
     public Optional<Averaged> averaged() {
-        int perBatch = discretisation.plan().samplesPerBatch();
+        int perBatch = plan.samplesPerBatch();
         boolean few = averaged.isEmpty() && samples < perBatch / 2;
         return few && before.isPresent() || samples == 0 ? before : Optional.of(outcome());
     }
 
     private Averaged outcome() {
         RunQuality quality = quality();
-        List<ProbeSeries> series = probes.stream().map(probe -> probe.series(discretisation.plan().sampleS())).toList();
+        List<ProbeSeries> series = probes.stream().map(probe -> probe.series(plan.sampleS())).toList();
         var statistics = averages.statistics(discretisation.units());
         return quality.settled() ? new RunOutcome.Completed(statistics, series, quality, velocity())
                 : new RunOutcome.NotSettled(statistics, series, quality, velocity());
     }
 
     private RunQuality quality() {
-        double averagedS = samples * discretisation.plan().sampleS();
+        double averagedS = samples * plan.sampleS();
         double wallS = wallNs * 1e-9;
         double rate = wallS == 0 ? 0 : steps * (double) discretisation.voxels().waterCells() / wallS;
         return new RunQuality(settled(), settled() ? "The readings have settled." : "The flow is still developing.",

@@ -17,9 +17,9 @@ import slackwater.field.Velocity;
  * Lets the water run until it has settled, then averages until the readings are known well enough.
  *
  * <p>Time goes in batches of about one turn of the tank's water. Spin-up ends when the tank's mean speed has stopped
- * changing from batch to batch, or after one batch if the run began with a flow and not at rest; averaging ends when no
- * longer run could change a verdict (batch means, 95 % by Student's t), at the earliest after {@value #LEAST_BATCHES}
- * batches and at the latest after {@value #MOST_BATCHES}.
+ * changing from batch to batch, or after one batch if the run began with a flow and not at rest; averaging ends when a
+ * longer run would hardly narrow a range (batch means, 95 % by Student's t), at the earliest after
+ * {@value #LEAST_BATCHES} batches and at the latest after {@value #MOST_BATCHES}.
  */
 public final class Simulator {
     private static final int MOST_SPIN_UP = Steadiness.MOST_SPIN_UP;
@@ -42,14 +42,14 @@ public final class Simulator {
     private Simulator(Discretisation discretisation, List<Probe> watched, RunLimits limits, FlowSolver solver,
                       Onlookers onlookers) {
         this.discretisation = discretisation;
-        this.plan = discretisation.plan();
+        this.plan = Course.plan(discretisation);
         this.limits = limits;
         this.onlookers = onlookers;
         this.snapshots = onlookers.observer() == FlowObserver.NONE ? Optional.empty()
                 : Optional.of(new Snapshots(discretisation, solver.threads()));
         this.solver = solver;
         Bridge.start(discretisation).ifPresent(solver::initialise);
-        this.course = new Course(discretisation, solver);
+        this.course = new Course(discretisation, solver, plan.stepsPerSample());
         this.averages = new Averages(discretisation.voxels());
         watched.forEach(probe -> probes.add(
                 new ProbeRecord(probe, discretisation.voxels().grid(), plan.samplesPerBatch())));

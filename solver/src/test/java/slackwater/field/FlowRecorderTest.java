@@ -18,7 +18,7 @@ class FlowRecorderTest {
         double sum = 0;
         for (int frame = 0; frame < record.frames(); frame++) {
             sum += record.stepS(frame);
-            assertTrue(record.stepS(frame) > 0 && record.stepS(frame) < 0.21, "frames 0.15 s apart, samples 0.05 s");
+            assertTrue(record.stepS(frame) > 0 && record.stepS(frame) < 0.21, "frames 0.2 s apart, samples 0.05 s");
         }
         assertEquals(8, sum, 1e-9, "the frames go once round");
     }
