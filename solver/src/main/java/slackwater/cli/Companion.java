@@ -22,11 +22,14 @@ record Companion(Optional<FlowStatistics> flow, Optional<Velocity> ending, Strin
     static final Companion LEFT_OUT = new Companion(Optional.empty(), Optional.empty(),
             "The comparison with larger cells was left out as asked for (--one-grid).");
 
-    /** Computes it; what goes wrong on the larger cells is no reason to give up the finer ones. */
+    /**
+     * Computes it; what goes wrong on the larger cells is no reason to give up the finer ones. No coral is watched
+     * there, so it averages no longer than it must: of what differs, the doubt takes off what chance alone explains.
+     */
     static Companion of(Scenario scenario, double cellSizeM, long seed, Function<Setup, RunOutcome> computation) {
         String cells = "cells of " + Figures.cell(cellSizeM);
         try {
-            return of(computation.apply(Setup.of(scenario, cellSizeM, seed)), cells);
+            return of(computation.apply(Setup.of(scenario, cellSizeM, seed).unwatched()), cells);
         } catch (UnfitGrid unfit) {
             return new Companion(Optional.empty(), Optional.empty(), "There is nothing to compare with, since the tank"
                     + " does not fit " + cells + "; a smaller --grid-ratio may do.");

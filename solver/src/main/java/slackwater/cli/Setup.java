@@ -35,4 +35,9 @@ record Setup(Scenario scenario, long seed, double haste, Voxels voxels, Discreti
     Setup begunWith(Optional<Velocity> water) {
         return new Setup(scenario, seed, haste, voxels, discretisation.begunWith(water), probes);
     }
+
+    /** The same with nobody watching at any place. */
+    Setup unwatched() {
+        return new Setup(scenario, seed, haste, voxels, discretisation, List.of());
+    }
 }
