@@ -9,18 +9,26 @@ import slackwater.field.ProbeSeries;
 
 /** Gathers the speed at one probe and judges how well its mean is known. */
 final class ProbeRecord {
-    /** A reading this exact is three times as good as the cells are; no longer run would change what it says. */
-    private static final double GOOD_ENOUGH_FRACTION = 0.1;
+    /**
+     * A reading whose standard error is this share of it for each metre of the cells' edge, 14 % on 1 cm, is known
+     * nearly twice as well as cells of that size allow: a longer run would hardly narrow its range.
+     */
+    private static final double GOOD_ENOUGH_PER_M = 14;
+    private static final double LEAST_GOOD_ENOUGH_FRACTION = 0.1;
+    private static final double MOST_GOOD_ENOUGH_FRACTION = 0.14;
 
     private final Probe probe;
     private final int[] cells;
     private final int samplesPerBatch;
+    private final double goodEnoughFraction;
     private float[] speed = new float[1024];
     private int samples;
 
     ProbeRecord(Probe probe, Grid grid, int samplesPerBatch) {
         this.probe = probe;
         this.samplesPerBatch = samplesPerBatch;
+        this.goodEnoughFraction = Math.max(LEAST_GOOD_ENOUGH_FRACTION,
+                Math.min(MOST_GOOD_ENOUGH_FRACTION, GOOD_ENOUGH_PER_M * grid.cellSizeM()));
         this.cells = probe.pointsM().stream().mapToInt(grid::indexAt).toArray();
     }
 
@@ -46,12 +54,12 @@ final class ProbeRecord {
         speed[samples++] = (float) (sum / cells.length * speedMPerS);
     }
 
-    /** Whether a longer run could not change the verdict: clear of every limit, or known as well as it can be. */
+    /** Whether a longer run would hardly matter: clear of every limit, or known well beside what the cells allow. */
     boolean settled() {
         BatchMeans known = BatchMeans.of(speed, samples, samplesPerBatch);
         double mean = known.meanMPerS();
         boolean clear = probe.limitsMPerS().stream().allMatch(limit -> Math.abs(mean - limit) > known.marginMPerS());
-        return clear || known.standardErrorMPerS() < GOOD_ENOUGH_FRACTION * mean;
+        return clear || known.standardErrorMPerS() < goodEnoughFraction * mean;
     }
 
     ProbeSeries series(double sampleIntervalS) {
