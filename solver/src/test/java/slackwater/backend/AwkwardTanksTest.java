@@ -1,0 +1,116 @@
+package slackwater.backend;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import java.util.function.IntFunction;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import slackwater.backend.cpu.CpuBackend;
+import slackwater.backend.reference.ReferenceBackend;
+import slackwater.lattice.BodyForce;
+import slackwater.lattice.BoundaryCondition.FreeSlip;
+import slackwater.lattice.BoundaryCondition.LogLaw;
+import slackwater.lattice.CollisionOperator.Bgk;
+import slackwater.lattice.Faces;
+import slackwater.lattice.LatticeProblem;
+import slackwater.lattice.Modulation;
+import slackwater.lattice.Surfaces;
+
+/**
+ * The contract of {@link ContractTest} on tanks whose shape asks for something of its own. Source: the double-precision
+ * reference.
+ */
+class AwkwardTanksTest {
+    private static final int STEPS = 13;
+    private static final Bgk OPERATOR = new Bgk(0.5006, 0.18);
+    private static final float TOLERANCE = 2e-6f;
+    /** The stress is a share of less than 0.003 of a speed here. */
+    private static final float STRESS_TOLERANCE = 0.003f * TOLERANCE;
+
+    static Stream<Named<LatticeProblem>> problems() {
+        return Stream.of(Named.of("long solid stretches", stretches()));
+    }
+
+    /** The sweep leaves out stretches of 64 solid cells and more: here rows with 70 to 100, some with lone water. */
+    private static LatticeProblem stretches() {
+        int nx = 150;
+        int ny = 8;
+        int nz = 9;
+        boolean[] solid = new boolean[nx * ny * nz];
+        for (int row = 0; row < ny * nz; row++) {
+            int j = row % ny;
+            int k = row / ny;
+            if (j >= 2 && j < 6 && k < 6) {
+                int from = row * nx + 25 + row % 6;
+                int length = 70 + row * 13 % 31;
+                Arrays.fill(solid, from, from + length, true);
+                solid[from + (row % 2 == 0 ? 66 : 30)] = row % 3 > 0;
+            }
+        }
+        int[] beside = {(3 * ny + 1) * nx + 60, (3 * ny + 1) * nx + 61, (4 * ny + 1) * nx + 60};
+        BodyForce jet = new BodyForce(beside, even(beside), 0.01, -0.004, 0.003, 0.3, 8, new Modulation.Steady());
+        LogLaw smooth = new LogLaw(0);
+        return new LatticeProblem(nx, ny, nz, solid, Surfaces.all(new LogLaw(0.02)),
+                new Faces(smooth, smooth, smooth, smooth, new LogLaw(0.01), new FreeSlip()), OPERATOR, List.of(jet),
+                List.of(), 4);
+    }
+
+    private static float[] even(int[] cells) {
+        float[] weights = new float[cells.length];
+        Arrays.fill(weights, 1f / cells.length);
+        return weights;
+    }
+
+    /** What there is after the steps, and the walls' stress as the last of the arrays. */
+    private static float[][] after(Backend backend, LatticeProblem problem) {
+        Moments moments = new Moments(problem.cells());
+        Random random = new Random(3);
+        for (int n = 0; n < moments.cells(); n++) {
+            moments.densityDeviation()[n] = 0.01f * (random.nextFloat() - 0.5f);
+            moments.ux()[n] = 0.1f * (random.nextFloat() - 0.5f);
+            moments.uy()[n] = 0.1f * (random.nextFloat() - 0.5f);
+            moments.uz()[n] = 0.1f * (random.nextFloat() - 0.5f);
+        }
+        float[] stress = new float[problem.cells()];
+        try (FlowSolver solver = backend.solver(problem)) {
+            solver.initialise(moments);
+            solver.advance(STEPS);
+            solver.read(moments);
+            solver.readWallStress(stress);
+        }
+        return new float[][] {moments.densityDeviation(), moments.ux(), moments.uy(), moments.uz(), stress};
+    }
+
+    @ParameterizedTest
+    @MethodSource("problems")
+    void agreesWithTheReference(LatticeProblem problem) {
+        float[][] expected = after(new ReferenceBackend(), problem);
+        for (Backend backend : List.of(new CpuBackend(1), CpuBackend.plain(1))) {
+            float[][] found = after(backend, problem);
+            for (int n = 0; n < 4; n++) {
+                assertArrayEquals(expected[n], found[n], TOLERANCE, backend.name() + ", array " + n);
+            }
+            assertArrayEquals(expected[4], found[4], STRESS_TOLERANCE, backend.name() + ", stress");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("problems")
+    void threadsChangeNothing(LatticeProblem problem) {
+        for (IntFunction<Backend> kind : List.<IntFunction<Backend>>of(CpuBackend::new, CpuBackend::plain)) {
+            float[][] expected = after(kind.apply(1), problem);
+            for (int threads : new int[] {2, 3, 8}) {
+                float[][] found = after(kind.apply(threads), problem);
+                for (int n = 0; n < expected.length; n++) {
+                    assertArrayEquals(expected[n], found[n], 0, kind.apply(threads).name() + ", " + threads
+                            + " threads, array " + n);
+                }
+            }
+        }
+    }
+}
