@@ -18,6 +18,7 @@ import slackwater.lattice.BoundaryCondition.LogLaw;
 import slackwater.lattice.CollisionOperator.Bgk;
 import slackwater.lattice.Faces;
 import slackwater.lattice.LatticeProblem;
+import slackwater.lattice.MassSource;
 import slackwater.lattice.Modulation;
 import slackwater.lattice.Surfaces;
 
@@ -33,7 +34,8 @@ class AwkwardTanksTest {
     private static final float STRESS_TOLERANCE = 0.003f * TOLERANCE;
 
     static Stream<Named<LatticeProblem>> problems() {
-        return Stream.of(Named.of("long solid stretches", stretches()));
+        return Stream.of(Named.of("long solid stretches", stretches()),
+                Named.of("cells kicked by several sources", sharedCells()));
     }
 
     /** The sweep leaves out stretches of 64 solid cells and more: here rows with 70 to 100, some with lone water. */
@@ -58,6 +60,17 @@ class AwkwardTanksTest {
         return new LatticeProblem(nx, ny, nz, solid, Surfaces.all(new LogLaw(0.02)),
                 new Faces(smooth, smooth, smooth, smooth, new LogLaw(0.01), new FreeSlip()), OPERATOR, List.of(jet),
                 List.of(), 4);
+    }
+
+    /** Two jets on the same four cells, fewer than threads, and an inlet on one of them. */
+    private static LatticeProblem sharedCells() {
+        int[] cells = {222, 223, 234, 351};
+        BodyForce steady = new BodyForce(cells, even(cells), 0.012, -0.006, 0.004, 0.3, 8, new Modulation.Steady());
+        BodyForce pulsed = new BodyForce(new int[] {351, 234, 223, 222}, new float[] {0.1f, 0.2f, 0.3f, 0.4f}, -0.003,
+                0.009, 0.005, 0.2, 5, new Modulation.Square(6, 0.4, 0.1));
+        MassSource inlet = new MassSource(new int[] {223}, new float[] {1}, 0.004);
+        return new LatticeProblem(12, 9, 10, new boolean[12 * 9 * 10], Faces.tank(), OPERATOR,
+                List.of(steady, pulsed), List.of(inlet), 6);
     }
 
     private static float[] even(int[] cells) {
