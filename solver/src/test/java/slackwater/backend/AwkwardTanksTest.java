@@ -15,6 +15,7 @@ import slackwater.backend.reference.ReferenceBackend;
 import slackwater.lattice.BodyForce;
 import slackwater.lattice.BoundaryCondition.FreeSlip;
 import slackwater.lattice.BoundaryCondition.LogLaw;
+import slackwater.lattice.BoundaryCondition.Periodic;
 import slackwater.lattice.CollisionOperator.Bgk;
 import slackwater.lattice.Faces;
 import slackwater.lattice.LatticeProblem;
@@ -34,8 +35,8 @@ class AwkwardTanksTest {
     private static final float STRESS_TOLERANCE = 0.003f * TOLERANCE;
 
     static Stream<Named<LatticeProblem>> problems() {
-        return Stream.of(Named.of("long solid stretches", stretches()),
-                Named.of("cells kicked by several sources", sharedCells()));
+        return Stream.concat(Stream.of(Named.of("long solid stretches", stretches()),
+                Named.of("cells kicked by several sources", sharedCells())), oneCellWide());
     }
 
     /** The sweep leaves out stretches of 64 solid cells and more: here rows with 70 to 100, some with lone water. */
@@ -71,6 +72,29 @@ class AwkwardTanksTest {
         MassSource inlet = new MassSource(new int[] {223}, new float[] {1}, 0.004);
         return new LatticeProblem(12, 9, 10, new boolean[12 * 9 * 10], Faces.tank(), OPERATOR,
                 List.of(steady, pulsed), List.of(inlet), 6);
+    }
+
+    /** Water whose neighbour across is itself, or that has a wall or a mirror on either side. */
+    private static Stream<Named<LatticeProblem>> oneCellWide() {
+        Periodic open = new Periodic();
+        LogLaw wall = new LogLaw(0.01);
+        FreeSlip slip = new FreeSlip();
+        LogLaw smooth = new LogLaw(0);
+        return Stream.of(List.of(open, open), List.of(slip, wall), List.of(wall, smooth)).flatMap(sides -> Stream.of(
+                Named.of("1 x 41 x 23 between " + sides, thin(1, 41, new Faces(sides.get(0), sides.get(1), smooth,
+                        wall, wall, slip))),
+                Named.of("71 x 1 x 23 between " + sides, thin(71, 1, new Faces(smooth, wall, sides.get(0),
+                        sides.get(1), wall, slip)))));
+    }
+
+    private static LatticeProblem thin(int nx, int ny, Faces faces) {
+        boolean[] solid = new boolean[nx * ny * 23];
+        Random random = new Random(2);
+        for (int n = 0; n < solid.length; n++) {
+            solid[n] = random.nextInt(9) == 0;
+        }
+        return new LatticeProblem(nx, ny, 23, solid, Surfaces.all(new LogLaw(0.02)), faces, OPERATOR, List.of(),
+                List.of(), 1);
     }
 
     private static float[] even(int[] cells) {
