@@ -10,6 +10,7 @@ import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -92,6 +93,19 @@ class ConfidenceTest {
         Companion away = Companion.of(scenario, 0.03, 1, setup -> new RunOutcome.Diverged(Vec3.ZERO, 1, "Move it."));
         assertEquals(Optional.empty(), away.flow());
         assertTrue(away.remark().contains("cells of 3 cm ran away"), away.remark());
+    }
+
+    @Test
+    void nobodyWatchesAnyCoralInTheCompanion() throws ScenarioFaults {
+        Scenario scenario = ScenarioReader.read(NANO);
+        assertFalse(Setup.of(scenario, 0.03, 1).probes().isEmpty());
+        List<Setup> handed = new ArrayList<>();
+        Companion.of(scenario, 0.03, 1, setup -> {
+            handed.add(setup);
+            return new RunOutcome.Diverged(Vec3.ZERO, 1, "Move it.");
+        });
+        assertEquals(1, handed.size());
+        assertEquals(List.of(), handed.get(0).probes());
     }
 
     @Test
