@@ -28,12 +28,24 @@ class TimePlanTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {0.0007, 0.0037, 0.01})
-    void pulsesAreSampledTwiceAsOften(double longestStepS) {
-        sampled(0.1, longestStepS, List.of());
-        sampled(0.1, longestStepS, List.of(Pattern.STEADY, Pattern.STEADY));
+    void samplesLieATwentiethOfASecondApart(double longestStepS) {
+        sampled(0.05, longestStepS, List.of());
+        sampled(0.05, longestStepS, List.of(Pattern.STEADY, Pattern.STEADY));
         for (Kind kind : List.of(Kind.PULSE, Kind.SINE, Kind.ALTERNATE)) {
             sampled(0.05, longestStepS, List.of(Pattern.STEADY, every(kind, 3)));
         }
+    }
+
+    /** Half the samples: the step stays, and a batch has no more than one of the old samples added. */
+    @ParameterizedTest
+    @ValueSource(doubles = {20, 20.06, 3.3})
+    void thinnedItLooksHalfAsOften(double turnS) {
+        TimePlan plan = TimePlan.of(0.0037, turnS, List.of());
+        TimePlan thinned = plan.thinned();
+        assertEquals(plan.timeStepS(), thinned.timeStepS());
+        assertEquals(2 * plan.sampleS(), thinned.sampleS(), 1e-12);
+        double longer = thinned.batchS() - plan.batchS();
+        assertTrue(longer > -1e-9 && longer < plan.sampleS() + 1e-9, "longer by " + longer);
     }
 
     private static double batchS(Pattern... patterns) {

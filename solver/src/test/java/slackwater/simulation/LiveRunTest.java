@@ -19,6 +19,7 @@ import slackwater.field.Settling.Stage;
 import slackwater.field.Velocity;
 import slackwater.geometry.Box;
 import slackwater.geometry.Vec3;
+import slackwater.scenario.Pattern;
 import slackwater.scenario.Pump;
 import slackwater.scenario.Rock;
 import slackwater.scenario.Scenario;
@@ -63,6 +64,21 @@ class LiveRunTest {
             assertArrayEquals(expected.statistics().standardErrorSpeed(), found.standardErrorSpeed(), 0);
             assertEquals(1, live.settling().share());
         }
+    }
+
+    /** Steady pumps are sampled at every second look, pulses at each. */
+    @Test
+    void pulsesAreSampledTwiceAsOften() {
+        Pump pump = NANO.pumps().get(0);
+        Discretisation steady = on(pumps(pulsing(pump, Pattern.STEADY)));
+        Discretisation pulses = on(pumps(pulsing(pump, new Pattern(Pattern.Kind.PULSE, 4, 0.3, 0))));
+        assertEquals(steady.plan().thinned(), Course.plan(steady));
+        assertEquals(pulses.plan(), Course.plan(pulses));
+    }
+
+    private static Pump pulsing(Pump pump, Pattern pattern) {
+        return new Pump(pump.name(), pump.flowM3PerS(), pump.outlet(), pump.atM(), pump.yawRad(), pump.pitchRad(),
+                pump.rollRad(), pump.outputFraction(), pump.foulingFraction(), pump.thrustFactor(), pattern);
     }
 
     @Test
