@@ -103,24 +103,8 @@ class AwkwardTanksTest {
         return weights;
     }
 
-    /** What there is after the steps, and the walls' stress as the last of the arrays. */
     private static float[][] after(Backend backend, LatticeProblem problem) {
-        Moments moments = new Moments(problem.cells());
-        Random random = new Random(3);
-        for (int n = 0; n < moments.cells(); n++) {
-            moments.densityDeviation()[n] = 0.01f * (random.nextFloat() - 0.5f);
-            moments.ux()[n] = 0.1f * (random.nextFloat() - 0.5f);
-            moments.uy()[n] = 0.1f * (random.nextFloat() - 0.5f);
-            moments.uz()[n] = 0.1f * (random.nextFloat() - 0.5f);
-        }
-        float[] stress = new float[problem.cells()];
-        try (FlowSolver solver = backend.solver(problem)) {
-            solver.initialise(moments);
-            solver.advance(STEPS);
-            solver.read(moments);
-            solver.readWallStress(stress);
-        }
-        return new float[][] {moments.densityDeviation(), moments.ux(), moments.uy(), moments.uz(), stress};
+        return Stirred.after(backend, problem, STEPS);
     }
 
     @ParameterizedTest

@@ -37,25 +37,8 @@ class LongRowsTest {
                 List.of(), List.of(), 1);
     }
 
-    /** What there is after some steps, and the walls' stress as the last of the arrays. */
     private static float[][] after(Backend backend, int steps) {
-        LatticeProblem problem = problem();
-        Moments moments = new Moments(problem.cells());
-        Random random = new Random(3);
-        for (int n = 0; n < moments.cells(); n++) {
-            moments.densityDeviation()[n] = 0.01f * (random.nextFloat() - 0.5f);
-            moments.ux()[n] = 0.1f * (random.nextFloat() - 0.5f);
-            moments.uy()[n] = 0.1f * (random.nextFloat() - 0.5f);
-            moments.uz()[n] = 0.1f * (random.nextFloat() - 0.5f);
-        }
-        float[] stress = new float[problem.cells()];
-        try (FlowSolver solver = backend.solver(problem)) {
-            solver.initialise(moments);
-            solver.advance(steps);
-            solver.read(moments);
-            solver.readWallStress(stress);
-        }
-        return new float[][] {moments.densityDeviation(), moments.ux(), moments.uy(), moments.uz(), stress};
+        return Stirred.after(backend, problem(), steps);
     }
 
     @Test
