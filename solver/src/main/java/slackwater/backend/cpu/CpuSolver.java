@@ -68,7 +68,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
             boolean solid = problem.solid()[cell];
             int home = layout.home(problem, cell);
             for (int i = 0; i < VelocitySet.Q; i++) {
-                f[i * layout.stride + home] = solid ? 0
+                f[layout.base(0, i) + home] = solid ? 0
                         : (float) Equilibrium.deviation(i, moments.densityDeviation()[cell], moments.ux()[cell],
                                 moments.uy()[cell], moments.uz()[cell]);
             }

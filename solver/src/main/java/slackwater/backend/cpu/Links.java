@@ -34,6 +34,7 @@ final class Links {
     private final MovingWalls moving;
     private final boolean[] late;
     private boolean anyLate;
+    private final int[] lastNeeded;
     private final float[] eddy;
 
     /**
@@ -53,6 +54,8 @@ final class Links {
         this.copies = new Copies[] {new Copies(spans.count()), new Copies(spans.count())};
         this.moving = new MovingWalls(spans.count());
         this.late = new boolean[spans.count()];
+        this.lastNeeded = new int[spans.count()];
+        Arrays.setAll(lastNeeded, block -> spans.lastBefore(spans.end(block) + reach));
         this.eddy = new float[layout.stride];
         Arrays.fill(eddy, eddy(problem, false));
         addAll();
@@ -138,7 +141,7 @@ final class Links {
         for (int block = 0; block < late.length; block++) {
             int thread = shares.thread(block);
             late[block] |= shares.thread(spans.firstReaching(spans.from(block) - reach)) != thread
-                    || shares.thread(lastNeeded(block)) != thread;
+                    || shares.thread(lastNeeded[block]) != thread;
             anyLate |= late[block];
         }
     }
@@ -155,7 +158,7 @@ final class Links {
 
     /** The last block to be swept before the links of a block that is not late. */
     int lastNeeded(int block) {
-        return spans.lastBefore(spans.end(block) + reach);
+        return lastNeeded[block];
     }
 
     /**
