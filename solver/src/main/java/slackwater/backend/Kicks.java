@@ -60,9 +60,14 @@ public final class Kicks {
         order = kicks.toArray(Kick[]::new);
     }
 
-    /** Whether there is no source at all. */
-    public boolean none() {
-        return order.length == 0;
+    /** How many kicks there are in a step, in the order of their cells. */
+    public int count() {
+        return order.length;
+    }
+
+    /** The cell of the n-th kick, index as in the problem; several in a row may have the same. */
+    public int cell(int n) {
+        return order[n].cell;
     }
 
     /** Moves the random part on; once a step, before the sources are applied. */
@@ -73,14 +78,12 @@ public final class Kicks {
     }
 
     /**
-     * Applies a share of the sources for one step: all that they do to some of the cells, so that shares do not meet.
+     * Applies kicks [from, to) for one step. Those of one cell have to come in their order.
      *
-     * @param share from 0 on
-     * @param shares how many there are
      * @param room for the populations of a cell
      */
-    public void apply(Populations populations, int share, int shares, double[] room) {
-        for (int n = start(share, shares); n < start(share + 1, shares); n++) {
+    public void apply(Populations populations, int from, int to, double[] room) {
+        for (int n = from; n < to; n++) {
             Kick kick = order[n];
             if (kick.source < jets.length) {
                 Jet jet = jets[kick.source];
@@ -91,15 +94,6 @@ public final class Kicks {
                 kick(populations, kick.cell, mass, mass < 0, 0, 0, 0, room);
             }
         }
-    }
-
-    /** Where a share begins: all kicks of one cell are in one share. */
-    private int start(int share, int shares) {
-        int n = (int) ((long) order.length * share / shares);
-        while (n > 0 && n < order.length && order[n].cell == order[n - 1].cell) {
-            n++;
-        }
-        return n;
     }
 
     /** Adds half a step's mean force to the velocity of the forced cells: the velocity in the middle of the kick. */

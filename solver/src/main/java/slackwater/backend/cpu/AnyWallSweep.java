@@ -51,10 +51,10 @@ final class AnyWallSweep implements WallSweep {
     }
 
     @Override
-    public void slide(float[] f, int[] base, int[] other, WallList cells, int from, int to, float[] room) {
+    public void slide(float[] f, int[] base, int[] other, WallList cells, int from, int to, WallRoom room) {
         for (int n = from; n < to; n++) {
             int at = cells.place(n);
-            for (int turned = cells.turned(n); turned != 0; turned &= turned - 1) {
+            for (int turned = cells.turned()[n]; turned != 0; turned &= turned - 1) {
                 int i = Integer.numberOfTrailingZeros(turned);
                 f[base[i] + at] = f[other[i] + at];
             }

@@ -14,11 +14,14 @@ import slackwater.lattice.VelocitySet;
 /**
  * One copy of the populations, streamed in place: even steps read and write a cell's own populations, odd steps its
  * neighbours', so that a cell touches the same places when it reads as when it writes and no two cells share any
- * ([Bailey2009]). A step is: kicks, sweep, links. The links of a block follow the sweep as closely as they can, while
- * its cells are in the cache; those of blocks that border on another thread's or on the far side of the tank wait until
- * all have swept.
+ * ([Bailey2009]). A step of a block is: kicks, sweep, links. Links follow the sweep as closely as they can, while cells
+ * are in the cache; those of blocks that border on another thread's or on the far side of the tank wait until all have
+ * swept.
  */
 final class CpuSolver implements FlowSolver, Kicks.Populations {
+    /** Work for a kick, roughly, where the sweep of a cell is 1. */
+    private static final double KICK_WORK = 22;
+
     private final LatticeProblem problem;
     private final Layout layout;
     private final Links links;
@@ -30,10 +33,11 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     private final Reading reading;
     /** Room for the populations of a cell, for each thread. */
     private final double[][] rooms;
-    private final Crew.Task kickTask = this::kickShare;
     private final Crew.Task sweepTask = this::sweepShare;
     private final Crew.Task lateTask = this::lateShare;
     private Kicks kicks;
+    /** First kick of each block. */
+    private final int[] firstKick;
     private long step;
 
     /** @param vectors whether to use the Java machine's vector module */
@@ -42,6 +46,8 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         this.layout = new Layout(problem);
         this.spans = new Spans(problem, layout);
         this.links = new Links(problem, layout, spans, threads, vectors);
+        this.kicks = new Kicks(problem);
+        this.firstKick = firstKick();
         this.shares = shares(threads);
         links.share(shares);
         Bgk operator = (Bgk) problem.operator();
@@ -50,15 +56,24 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         Arrays.setAll(sweeps, worker -> vectors ? new BgkSweep(operator, eddy) : new PlainBgkSweep(operator, eddy));
         this.f = new float[layout.floats()];
         this.reading = new Reading(f, problem.solid(), vectors);
-        this.kicks = new Kicks(problem);
         this.rooms = new double[threads][VelocitySet.Q];
         this.crew = new Crew(threads);
     }
 
     private Shares shares(int threads) {
         double[] work = new double[spans.count()];
-        Arrays.setAll(work, block -> spans.to(block) - spans.from(block) + links.work(block));
+        Arrays.setAll(work, block -> spans.cells(block) + links.work(block)
+                + KICK_WORK * (firstKick[block + 1] - firstKick[block]));
         return new Shares(work, threads);
+    }
+
+    private int[] firstKick() {
+        int[] first = new int[spans.count() + 1];
+        for (int n = 0; n < kicks.count(); n++) {
+            first[spans.blockOf(layout.home(problem, kicks.cell(n))) + 1]++;
+        }
+        Arrays.parallelPrefix(first, Integer::sum);
+        return first;
     }
 
     @Override
@@ -84,10 +99,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     @Override
     public void advance(int steps) {
         for (int n = 0; n < steps; n++) {
-            if (!kicks.none()) {
-                kicks.prepare(step);
-                crew.run(kickTask);
-            }
+            kicks.prepare(step);
             crew.run(sweepTask);
             if (links.anyLate()) {
                 crew.run(lateTask);
@@ -96,15 +108,12 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         }
     }
 
-    private void kickShare(int worker) {
-        kicks.apply(this, worker, crew.size(), rooms[worker]);
-    }
-
     private void sweepShare(int worker) {
         int[] base = layout.bases(parity());
         int linked = shares.first(worker);
         for (int block = linked; block < shares.first(worker + 1); block++) {
-            sweeps[worker].collide(f, base, spans.from(block), spans.to(block));
+            kicks.apply(this, firstKick[block], firstKick[block + 1], rooms[worker]);
+            spans.collide(sweeps[worker], f, base, block);
             for (; linked <= block && (links.late(linked) || links.lastNeeded(linked) <= block); linked++) {
                 if (!links.late(linked)) {
                     links.apply(f, 1 - parity(), linked, worker);

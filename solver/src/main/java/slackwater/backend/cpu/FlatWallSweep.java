@@ -2,8 +2,8 @@ package slackwater.backend.cpu;
 
 import static jdk.incubator.vector.FloatVector.fromArray;
 
+import java.util.Arrays;
 import jdk.incubator.vector.FloatVector;
-import jdk.incubator.vector.VectorSpecies;
 import slackwater.lattice.VelocitySet;
 
 /**
@@ -11,10 +11,7 @@ import slackwater.lattice.VelocitySet;
  * w c c is a third along the wall, so s = 3 (F - E) and f_i += 18 w_i c_i.(F - E). Formulas as in {@link AnyWallSweep}.
  */
 final class FlatWallSweep implements WallSweep {
-    private static final VectorSpecies<Float> SPECIES = FloatVector.SPECIES_PREFERRED;
-
-    /** Room for a row of cells and a vector more. */
-    private static final int ROW = WallCells.LONGEST_RUN + SPECIES.length();
+    private static final int ROW = WallRoom.ROW;
     private static final int ALONG = 0;
     private static final int SPEED = ROW;
     private static final int FREE_A = 2 * ROW;
@@ -22,11 +19,11 @@ final class FlatWallSweep implements WallSweep {
     private static final int E_A = 4 * ROW;
     private static final int E_B = 5 * ROW;
     private static final int RATE = 6 * ROW;
-    /** Floats that the three passes over a row hand on to each other. */
-    static final int ROOM = 7 * ROW;
+    /** Rows of a room that the passes over the cells hand on to each other. */
+    static final int ROWS = 7;
 
-    private final FrictionTable friction;
-    private final float roughDrag;
+    private final FrictionLanes friction;
+    private final float[] roughDrag = new float[ROW];
     private final int[] links;
     /** What each link takes of momentum along the wall, on the two axes a and b along it. */
     private final float[] pushA;
@@ -35,9 +32,9 @@ final class FlatWallSweep implements WallSweep {
     private final float[] alongA = new float[VelocitySet.Q];
     private final float[] alongB = new float[VelocitySet.Q];
 
-    FlatWallSweep(FrictionTable friction, WallShape wall) {
+    FlatWallSweep(FrictionLanes friction, WallShape wall) {
         this.friction = friction;
-        roughDrag = (float) wall.roughDrag();
+        Arrays.fill(roughDrag, (float) wall.roughDrag());
         links = wall.links();
         pushA = new float[links.length];
         pushB = new float[links.length];
@@ -59,85 +56,94 @@ final class FlatWallSweep implements WallSweep {
 
     @Override
     public double work() {
-        return 3;
+        return 1.5;
     }
 
     @Override
-    public void slide(float[] f, int[] base, int[] other, WallList cells, int from, int to, float[] room) {
+    public void slide(float[] f, int[] base, int[] other, WallList cells, int from, int to, WallRoom room) {
         int at = cells.place(from);
+        int length = to - from;
+        float[] values = room.values;
+        int[] back = room.bases;
+        System.arraycopy(base, 0, back, 0, VelocitySet.Q);
         for (int i : links) {
-            System.arraycopy(f, other[i] + at, f, base[i] + at, to - from);
+            back[i] = other[i];
         }
-        momentum(f, base, at, to - from, room);
-        rates(to - from, cells.stress(), from, room);
-        push(f, base, at, to - from, room);
-    }
-
-    /** Speed, F and E of each cell. */
-    private void momentum(float[] f, int[] b, int at, int length, float[] room) {
-        for (int n = 0, x = at; n < length; n += SPECIES.length(), x += SPECIES.length()) {
-            FloatVector density = fromArray(SPECIES, f, b[0] + x).add(1f);
-            FloatVector freeA = FloatVector.zero(SPECIES);
-            FloatVector freeB = FloatVector.zero(SPECIES);
-            for (int i = 1; i < VelocitySet.Q; i += 2) {
-                FloatVector plus = fromArray(SPECIES, f, b[i] + x);
-                FloatVector minus = fromArray(SPECIES, f, b[i + 1] + x);
-                FloatVector odd = plus.sub(minus);
-                density = density.add(plus).add(minus);
-                freeA = freeA.add(odd.mul(alongA[i]));
-                freeB = freeB.add(odd.mul(alongB[i]));
-            }
-            FloatVector ea = FloatVector.zero(SPECIES);
-            FloatVector eb = FloatVector.zero(SPECIES);
-            for (int i : links) {
-                FloatVector twice = fromArray(SPECIES, f, b[i] + x).mul(2f);
-                ea = ea.add(twice.mul(alongA[i]));
-                eb = eb.add(twice.mul(alongB[i]));
-            }
-            freeA = freeA.sub(ea);
-            freeB = freeB.sub(eb);
-            FloatVector along = freeA.mul(freeA).add(freeB.mul(freeB)).sqrt();
-            along.intoArray(room, ALONG + n);
-            along.div(density).intoArray(room, SPEED + n);
-            freeA.intoArray(room, FREE_A + n);
-            freeB.intoArray(room, FREE_B + n);
-            ea.intoArray(room, E_A + n);
-            eb.intoArray(room, E_B + n);
+        for (int n = 0; n < length; n += Lanes.COUNT) {
+            momentum(f, back, at + n, values, n);
         }
-    }
-
-    private void rates(int length, float[] stress, int from, float[] room) {
-        for (int n = 0; n < length; n++) {
-            float rate = friction.rate(room[SPEED + n], roughDrag);
-            stress[from + n] = rate * room[ALONG + n];
-            room[RATE + n] = rate;
+        friction.rates(room, SPEED, RATE, roughDrag, 0, length);
+        for (int n = 0; n < length; n += Lanes.COUNT) {
+            taken(values, n);
         }
-    }
-
-    /** Takes rate F + E off the cells of the row by way of the links. */
-    private void push(float[] f, int[] b, int at, int length, float[] room) {
-        int whole = SPECIES.loopBound(length);
-        for (int n = 0, x = at; n < whole; n += SPECIES.length(), x += SPECIES.length()) {
-            FloatVector rate = fromArray(SPECIES, room, RATE + n);
-            FloatVector takenA = rate.mul(fromArray(SPECIES, room, FREE_A + n)).add(
-                    fromArray(SPECIES, room, E_A + n));
-            FloatVector takenB = rate.mul(fromArray(SPECIES, room, FREE_B + n)).add(
-                    fromArray(SPECIES, room, E_B + n));
-            for (int m = 0; m < links.length; m++) {
-                int i = links[m];
-                takenA.mul(pushA[m]).add(takenB.mul(pushB[m])).add(fromArray(SPECIES, f, b[i] + x))
-                        .intoArray(f, b[i] + x);
-            }
-        }
-        for (int n = whole; n < length; n++) {
-            pushOne(f, b, at + n, room[RATE + n] * room[FREE_A + n] + room[E_A + n],
-                    room[RATE + n] * room[FREE_B + n] + room[E_B + n]);
-        }
-    }
-
-    private void pushOne(float[] f, int[] b, int x, float takenA, float takenB) {
+        System.arraycopy(values, ALONG, cells.stress(), from, length);
         for (int m = 0; m < links.length; m++) {
-            f[b[links[m]] + x] += takenA * pushA[m] + takenB * pushB[m];
+            push(f, other[links[m]] + at, base[links[m]] + at, m, length, values);
         }
+    }
+
+    /** Speed, F and E of a vector of cells. */
+    private void momentum(float[] f, int[] b, int x, float[] room, int n) {
+        FloatVector density = fromArray(Lanes.FLOATS, f, b[0] + x).add(1f);
+        FloatVector freeA = FloatVector.zero(Lanes.FLOATS);
+        FloatVector freeB = freeA;
+        for (int i = 1; i < VelocitySet.Q; i += 2) {
+            FloatVector plus = fromArray(Lanes.FLOATS, f, b[i] + x);
+            FloatVector minus = fromArray(Lanes.FLOATS, f, b[i + 1] + x);
+            FloatVector odd = plus.sub(minus);
+            density = density.add(plus).add(minus);
+            freeA = freeA.add(odd.mul(alongA[i]));
+            freeB = freeB.add(odd.mul(alongB[i]));
+        }
+        FloatVector ea = FloatVector.zero(Lanes.FLOATS);
+        FloatVector eb = ea;
+        for (int i : links) {
+            FloatVector twice = fromArray(Lanes.FLOATS, f, b[i] + x).mul(2f);
+            ea = ea.add(twice.mul(alongA[i]));
+            eb = eb.add(twice.mul(alongB[i]));
+        }
+        freeA = freeA.sub(ea);
+        freeB = freeB.sub(eb);
+        FloatVector along = freeA.mul(freeA).add(freeB.mul(freeB)).sqrt();
+        along.intoArray(room, ALONG + n);
+        along.div(density).intoArray(room, SPEED + n);
+        freeA.intoArray(room, FREE_A + n);
+        freeB.intoArray(room, FREE_B + n);
+        ea.intoArray(room, E_A + n);
+        eb.intoArray(room, E_B + n);
+    }
+
+    /** rate F + E in place of F, and the stress in place of the momentum along the wall. */
+    private static void taken(float[] room, int n) {
+        FloatVector rate = fromArray(Lanes.FLOATS, room, RATE + n);
+        rate.mul(fromArray(Lanes.FLOATS, room, ALONG + n)).intoArray(room, ALONG + n);
+        rate.mul(fromArray(Lanes.FLOATS, room, FREE_A + n)).add(fromArray(Lanes.FLOATS, room, E_A + n))
+                .intoArray(room, FREE_A + n);
+        rate.mul(fromArray(Lanes.FLOATS, room, FREE_B + n)).add(fromArray(Lanes.FLOATS, room, E_B + n))
+                .intoArray(room, FREE_B + n);
+    }
+
+    /**
+     * Takes its share of rate F + E off what comes back by way of a link, and puts it where the next step looks for it.
+     * The last vector may overlap the one before: nothing is read from where it is written.
+     */
+    private void push(float[] f, int from, int to, int m, int length, float[] room) {
+        int last = length - Lanes.COUNT;
+        for (int n = 0; n < last; n += Lanes.COUNT) {
+            pushVector(f, from, to, m, room, n);
+        }
+        if (last >= 0) {
+            pushVector(f, from, to, m, room, last);
+        } else {
+            for (int n = 0; n < length; n++) {
+                f[to + n] = room[FREE_A + n] * pushA[m] + room[FREE_B + n] * pushB[m] + f[from + n];
+            }
+        }
+    }
+
+    private void pushVector(float[] f, int from, int to, int m, float[] room, int n) {
+        fromArray(Lanes.FLOATS, room, FREE_A + n).mul(pushA[m])
+                .add(fromArray(Lanes.FLOATS, room, FREE_B + n).mul(pushB[m]))
+                .add(fromArray(Lanes.FLOATS, f, from + n)).intoArray(f, to + n);
     }
 }

@@ -7,14 +7,14 @@ import slackwater.lattice.WallFriction;
  * 1/32 of each power of two, straight in between. Off by less than 1e-4 of the value.
  */
 final class FrictionTable {
-    private static final int STEP_BITS = 23 - 5;
-    private static final int LOWEST = Float.floatToRawIntBits(0.25f);
-    private static final int HIGHEST = Float.floatToRawIntBits(0x1p30f);
-    private static final float PER_STEP = 1f / (1 << STEP_BITS);
+    static final int STEP_BITS = 23 - 5;
+    static final int LOWEST = Float.floatToRawIntBits(0.25f);
+    static final int HIGHEST = Float.floatToRawIntBits(0x1p30f);
+    static final float PER_STEP = 1f / (1 << STEP_BITS);
 
-    private final float[] amplification;
-    private final float perSpeed;
-    private final float laminar;
+    final float[] amplification;
+    final float perSpeed;
+    final float laminar;
 
     FrictionTable(WallFriction friction) {
         perSpeed = (float) (WallFriction.DISTANCE / friction.viscosity());

@@ -28,7 +28,7 @@ final class Links {
     /** How far in the array a step may bring the populations of a cell, but for periodic faces. */
     private final int reach;
     private final WallCells walls;
-    private final float[][] rooms;
+    private final WallRoom[] rooms;
     /** For even and for odd steps. */
     private final Copies[] copies;
     private final MovingWalls moving;
@@ -49,7 +49,7 @@ final class Links {
         this.spans = spans;
         this.reach = layout.offset(VelocitySet.direction(1, 1, 1));
         this.walls = new WallCells(WallFriction.of(problem.operator()), spans, vectors);
-        this.rooms = new float[threads][];
+        this.rooms = new WallRoom[threads];
         Arrays.setAll(rooms, thread -> WallCells.room(vectors));
         this.copies = new Copies[] {new Copies(spans.count()), new Copies(spans.count())};
         this.moving = new MovingWalls(spans.count());

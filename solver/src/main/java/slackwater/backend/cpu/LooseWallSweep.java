@@ -6,7 +6,6 @@ import java.util.List;
 import jdk.incubator.vector.FloatVector;
 import jdk.incubator.vector.IntVector;
 import jdk.incubator.vector.VectorOperators;
-import jdk.incubator.vector.VectorSpecies;
 import slackwater.lattice.VelocitySet;
 
 /**
@@ -16,10 +15,8 @@ import slackwater.lattice.VelocitySet;
  * a normal is slanted, rounding lets a little mass through, 2e-8 of the water a minute in a tank with two mounds.
  */
 final class LooseWallSweep implements WallSweep {
-    private static final VectorSpecies<Float> SPECIES = FloatVector.SPECIES_PREFERRED;
-    private static final VectorSpecies<Integer> BITS = IntVector.SPECIES_PREFERRED;
     private static final int LAST = VelocitySet.Q - 1;
-    private static final int ROW = WallCells.LONGEST_RUN + SPECIES.length();
+    private static final int ROW = WallRoom.ROW;
 
     /** Where the room holds what, a row each: populations, then what the passes over them hand on to each other. */
     private static final int ALONG = VelocitySet.Q * ROW;
@@ -28,7 +25,7 @@ final class LooseWallSweep implements WallSweep {
     private static final int FREE = RATE + ROW;
     private static final int TURNED = FREE + 3 * ROW;
     private static final int SLIP = TURNED + 3 * ROW;
-    static final int ROOM = SLIP + 3 * ROW;
+    static final int ROWS = SLIP / ROW + 3;
 
     /** 6 w_i c_i. */
     private static final float[] PUSH_X = new float[VelocitySet.Q];
@@ -44,7 +41,7 @@ final class LooseWallSweep implements WallSweep {
         }
     }
 
-    private final FrictionTable friction;
+    private final FrictionLanes friction;
     /** How each cell of the list touches walls, as in {@link WallShape}. */
     private final int[] links;
     private final float[][] normal;
@@ -56,9 +53,9 @@ final class LooseWallSweep implements WallSweep {
      * @param cells all that there are, in their order for good
      * @param kinds the kinds of wall, by number
      */
-    LooseWallSweep(FrictionTable friction, WallList cells, List<WallShape> kinds) {
+    LooseWallSweep(FrictionLanes friction, WallList cells, List<WallShape> kinds) {
         this.friction = friction;
-        int length = cells.count() + SPECIES.length();
+        int length = cells.count() + Lanes.COUNT;
         links = new int[length];
         normal = new float[3][length];
         inverse = new float[6][length];
@@ -85,64 +82,94 @@ final class LooseWallSweep implements WallSweep {
 
     @Override
     public double work() {
-        return 14;
+        return 7;
     }
 
     @Override
-    public void slide(float[] f, int[] base, int[] other, WallList cells, int from, int to, float[] room) {
+    public void slide(float[] f, int[] base, int[] other, WallList cells, int from, int to, WallRoom room) {
         int length = to - from;
-        gather(f, base, other, cells, from, length, room);
-        for (int n = 0; n < length; n += SPECIES.length()) {
-            momentum(room, n, from + n);
+        float[] values = room.values;
+        int gathered = Lanes.gathered(length);
+        for (int n = 0; n < gathered; n += Lanes.COUNT) {
+            gather(f, base, other, cells, from + n, room, n);
         }
-        for (int n = 0; n < length; n++) {
-            float rate = friction.rate(room[SPEED + n], roughDrag[from + n]);
-            cells.stress()[from + n] = rate * room[ALONG + n];
-            room[RATE + n] = rate;
+        for (int n = gathered; n < length; n++) {
+            bring(f, base, other, cells, from + n, values, n);
         }
-        for (int n = 0; n < length; n += SPECIES.length()) {
-            slip(room, n, from + n);
-            push(room, n, from + n);
+        for (int n = 0; n < length; n += Lanes.COUNT) {
+            momentum(values, n, from + n);
         }
-        for (int n = 0; n < length; n++) {
-            int at = cells.place(from + n);
-            for (int turned = cells.turned(from + n); turned != 0; turned &= turned - 1) {
-                int i = Integer.numberOfTrailingZeros(turned);
-                f[base[i] + at] = room[i * ROW + n];
+        friction.rates(room, SPEED, RATE, roughDrag, from, length);
+        for (int n = 0; n < length; n += Lanes.COUNT) {
+            slip(values, n, from + n);
+            push(values, n, from + n);
+        }
+        System.arraycopy(values, ALONG, cells.stress(), from, length);
+        for (int n = 0; n < gathered; n += Lanes.COUNT) {
+            scatter(f, base, cells, from + n, values, n);
+        }
+        for (int n = gathered; n < length; n++) {
+            putBack(f, base, cells, from + n, values, n);
+        }
+    }
+
+    /** Brings the populations of a vector of cells together, those from walls bounced back. */
+    private static void gather(float[] f, int[] base, int[] other, WallList cells, int cell, WallRoom room, int n) {
+        IntVector turned = IntVector.fromArray(Lanes.INTS, cells.turned(), cell);
+        int any = turned.reduceLanes(VectorOperators.OR);
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            if ((any >> i & 1) == 0) {
+                fromArray(Lanes.FLOATS, f, base[i], cells.places(), cell).intoArray(room.values, i * ROW + n);
+            } else {
+                turned.lanewise(VectorOperators.LSHR, i).and(1).mul(other[i] - base[i])
+                        .add(IntVector.fromArray(Lanes.INTS, cells.places(), cell)).intoArray(room.places, 0);
+                fromArray(Lanes.FLOATS, f, base[i], room.places, 0).intoArray(room.values, i * ROW + n);
             }
         }
     }
 
-    /** Brings the populations of some cells together, those from walls bounced back. */
-    private static void gather(float[] f, int[] base, int[] other, WallList cells, int from, int length,
-                               float[] room) {
-        for (int i = 0; i < VelocitySet.Q; i++) {
-            for (int n = 0; n < length; n++) {
-                room[i * ROW + n] = f[base[i] + cells.place(from + n)];
-            }
+    /** Puts back what came from walls; what of the other cells is written with it stays as it was. */
+    private static void scatter(float[] f, int[] base, WallList cells, int cell, float[] room, int n) {
+        int any = IntVector.fromArray(Lanes.INTS, cells.turned(), cell).reduceLanes(VectorOperators.OR);
+        for (int turned = any; turned != 0; turned &= turned - 1) {
+            int i = Integer.numberOfTrailingZeros(turned);
+            fromArray(Lanes.FLOATS, room, i * ROW + n).intoArray(f, base[i], cells.places(), cell);
         }
-        for (int n = 0; n < length; n++) {
-            int at = cells.place(from + n);
-            for (int turned = cells.turned(from + n); turned != 0; turned &= turned - 1) {
-                int i = Integer.numberOfTrailingZeros(turned);
-                room[i * ROW + n] = f[other[i] + at];
-            }
+    }
+
+    /** Brings the populations of one cell. */
+    private static void bring(float[] f, int[] base, int[] other, WallList cells, int cell, float[] room, int n) {
+        int at = cells.places()[cell];
+        for (int i = 0; i < VelocitySet.Q; i++) {
+            room[i * ROW + n] = f[base[i] + at];
+        }
+        for (int turned = cells.turned()[cell]; turned != 0; turned &= turned - 1) {
+            int i = Integer.numberOfTrailingZeros(turned);
+            room[i * ROW + n] = f[other[i] + at];
+        }
+    }
+
+    private static void putBack(float[] f, int[] base, WallList cells, int cell, float[] room, int n) {
+        int at = cells.places()[cell];
+        for (int turned = cells.turned()[cell]; turned != 0; turned &= turned - 1) {
+            int i = Integer.numberOfTrailingZeros(turned);
+            f[base[i] + at] = room[i * ROW + n];
         }
     }
 
     /** Speed, what momentum along the wall there would be without it, and what the links have turned round. */
     private void momentum(float[] room, int n, int cell) {
-        IntVector turning = IntVector.fromArray(BITS, links, cell);
-        FloatVector density = fromArray(SPECIES, room, n).add(1f);
-        FloatVector ex = FloatVector.zero(SPECIES);
+        IntVector turning = IntVector.fromArray(Lanes.INTS, links, cell);
+        FloatVector density = fromArray(Lanes.FLOATS, room, n).add(1f);
+        FloatVector ex = FloatVector.zero(Lanes.FLOATS);
         FloatVector ey = ex;
         FloatVector ez = ex;
         FloatVector x = ex;
         FloatVector y = ex;
         FloatVector z = ex;
         for (int i = 1; i < LAST; i += 2) {
-            FloatVector plus = fromArray(SPECIES, room, i * ROW + n);
-            FloatVector minus = fromArray(SPECIES, room, (i + 1) * ROW + n);
+            FloatVector plus = fromArray(Lanes.FLOATS, room, i * ROW + n);
+            FloatVector minus = fromArray(Lanes.FLOATS, room, (i + 1) * ROW + n);
             density = density.add(plus).add(minus);
             FloatVector odd = plus.sub(minus);
             FloatVector turned = plus.mul(link(turning, i)).sub(minus.mul(link(turning, i + 1)));
@@ -156,9 +183,9 @@ final class LooseWallSweep implements WallSweep {
         x = x.sub(ex);
         y = y.sub(ey);
         z = z.sub(ez);
-        FloatVector nx = fromArray(SPECIES, normal[0], cell);
-        FloatVector ny = fromArray(SPECIES, normal[1], cell);
-        FloatVector nz = fromArray(SPECIES, normal[2], cell);
+        FloatVector nx = fromArray(Lanes.FLOATS, normal[0], cell);
+        FloatVector ny = fromArray(Lanes.FLOATS, normal[1], cell);
+        FloatVector nz = fromArray(Lanes.FLOATS, normal[2], cell);
         FloatVector through = x.mul(nx).add(y.mul(ny)).add(z.mul(nz));
         x = x.sub(through.mul(nx));
         y = y.sub(through.mul(ny));
@@ -174,20 +201,23 @@ final class LooseWallSweep implements WallSweep {
         ez.intoArray(room, TURNED + 2 * ROW + n);
     }
 
-    /** The slip s that takes rate F + E off by way of the links. */
+    /** The slip s that takes rate F + E off by way of the links; the stress in place of the momentum along the wall. */
     private void slip(float[] room, int n, int cell) {
-        FloatVector taken = fromArray(SPECIES, room, RATE + n).mul(fromArray(SPECIES, area, cell)).neg();
-        FloatVector x = taken.mul(fromArray(SPECIES, room, FREE + n)).sub(fromArray(SPECIES, room, TURNED + n));
-        FloatVector y = taken.mul(fromArray(SPECIES, room, FREE + ROW + n))
-                .sub(fromArray(SPECIES, room, TURNED + ROW + n));
-        FloatVector z = taken.mul(fromArray(SPECIES, room, FREE + 2 * ROW + n))
-                .sub(fromArray(SPECIES, room, TURNED + 2 * ROW + n));
-        FloatVector xx = fromArray(SPECIES, inverse[0], cell);
-        FloatVector yy = fromArray(SPECIES, inverse[1], cell);
-        FloatVector zz = fromArray(SPECIES, inverse[2], cell);
-        FloatVector xy = fromArray(SPECIES, inverse[3], cell);
-        FloatVector xz = fromArray(SPECIES, inverse[4], cell);
-        FloatVector yz = fromArray(SPECIES, inverse[5], cell);
+        FloatVector rate = fromArray(Lanes.FLOATS, room, RATE + n);
+        rate.mul(fromArray(Lanes.FLOATS, room, ALONG + n)).intoArray(room, ALONG + n);
+        FloatVector taken = rate.mul(fromArray(Lanes.FLOATS, area, cell)).neg();
+        FloatVector x = taken.mul(fromArray(Lanes.FLOATS, room, FREE + n))
+                .sub(fromArray(Lanes.FLOATS, room, TURNED + n));
+        FloatVector y = taken.mul(fromArray(Lanes.FLOATS, room, FREE + ROW + n))
+                .sub(fromArray(Lanes.FLOATS, room, TURNED + ROW + n));
+        FloatVector z = taken.mul(fromArray(Lanes.FLOATS, room, FREE + 2 * ROW + n))
+                .sub(fromArray(Lanes.FLOATS, room, TURNED + 2 * ROW + n));
+        FloatVector xx = fromArray(Lanes.FLOATS, inverse[0], cell);
+        FloatVector yy = fromArray(Lanes.FLOATS, inverse[1], cell);
+        FloatVector zz = fromArray(Lanes.FLOATS, inverse[2], cell);
+        FloatVector xy = fromArray(Lanes.FLOATS, inverse[3], cell);
+        FloatVector xz = fromArray(Lanes.FLOATS, inverse[4], cell);
+        FloatVector yz = fromArray(Lanes.FLOATS, inverse[5], cell);
         xx.mul(x).add(xy.mul(y)).add(xz.mul(z)).intoArray(room, SLIP + n);
         xy.mul(x).add(yy.mul(y)).add(yz.mul(z)).intoArray(room, SLIP + ROW + n);
         xz.mul(x).add(yz.mul(y)).add(zz.mul(z)).intoArray(room, SLIP + 2 * ROW + n);
@@ -195,14 +225,14 @@ final class LooseWallSweep implements WallSweep {
 
     /** Gives every population that arrives from the wall its share: 6 w_i c_i.s. */
     private void push(float[] room, int n, int cell) {
-        IntVector turning = IntVector.fromArray(BITS, links, cell);
-        FloatVector x = fromArray(SPECIES, room, SLIP + n);
-        FloatVector y = fromArray(SPECIES, room, SLIP + ROW + n);
-        FloatVector z = fromArray(SPECIES, room, SLIP + 2 * ROW + n);
+        IntVector turning = IntVector.fromArray(Lanes.INTS, links, cell);
+        FloatVector x = fromArray(Lanes.FLOATS, room, SLIP + n);
+        FloatVector y = fromArray(Lanes.FLOATS, room, SLIP + ROW + n);
+        FloatVector z = fromArray(Lanes.FLOATS, room, SLIP + 2 * ROW + n);
         for (int i = 1; i < LAST; i += 2) {
             FloatVector change = x.mul(PUSH_X[i]).add(y.mul(PUSH_Y[i])).add(z.mul(PUSH_Z[i]));
-            fromArray(SPECIES, room, i * ROW + n).add(change.mul(link(turning, i))).intoArray(room, i * ROW + n);
-            fromArray(SPECIES, room, (i + 1) * ROW + n).sub(change.mul(link(turning, i + 1)))
+            fromArray(Lanes.FLOATS, room, i * ROW + n).add(change.mul(link(turning, i))).intoArray(room, i * ROW + n);
+            fromArray(Lanes.FLOATS, room, (i + 1) * ROW + n).sub(change.mul(link(turning, i + 1)))
                     .intoArray(room, (i + 1) * ROW + n);
         }
     }

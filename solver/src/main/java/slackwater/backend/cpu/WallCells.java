@@ -1,6 +1,7 @@
 package slackwater.backend.cpu;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,9 +15,6 @@ import slackwater.lattice.WallFriction;
  * be are treated together. Source: [Asmuth2021]; docs/numerics.md.
  */
 final class WallCells {
-    /** No more than this many cells are treated together: whole vectors of any machine. */
-    static final int LONGEST_RUN = 64;
-
     private final FrictionTable friction;
     private final Spans spans;
     private final boolean vectors;
@@ -30,6 +28,7 @@ final class WallCells {
     private int[] treatment = new int[0];
     private final int[] firstRun;
     private int[] runStart = new int[0];
+    private WallSweep[] runSweep = new WallSweep[0];
     private int runs;
 
     /**
@@ -44,8 +43,8 @@ final class WallCells {
     }
 
     /** Room for what a thread keeps while it treats cells. */
-    static float[] room(boolean vectors) {
-        return new float[vectors ? Math.max(FlatWallSweep.ROOM, LooseWallSweep.ROOM) : 0];
+    static WallRoom room(boolean vectors) {
+        return new WallRoom(vectors ? Math.max(FlatWallSweep.ROWS, LooseWallSweep.ROWS) : 0);
     }
 
     /**
@@ -93,7 +92,7 @@ final class WallCells {
             cells.sort(from, end[block], treatment);
         }
         if (vectors) {
-            sweeps.add(new LooseWallSweep(friction, cells, kinds));
+            sweeps.add(new LooseWallSweep(new FrictionLanes(friction), cells, kinds));
         }
         runStart = new int[cells.count() + 1];
         for (int block = 0, n = 0; block < end.length; block++) {
@@ -106,6 +105,8 @@ final class WallCells {
         }
         firstRun[end.length] = runs;
         runStart[runs] = cells.count();
+        runSweep = new WallSweep[runs];
+        Arrays.setAll(runSweep, run -> sweep(runStart[run]));
     }
 
     /**
@@ -121,7 +122,7 @@ final class WallCells {
             if (!vectors) {
                 sweeps.add(new AnyWallSweep(friction, wall));
             } else if (inRows.get(kind)) {
-                sweeps.add(new FlatWallSweep(friction, wall));
+                sweeps.add(new FlatWallSweep(new FrictionLanes(friction), wall));
             } else {
                 loose.add(kind);
             }
@@ -135,7 +136,7 @@ final class WallCells {
     }
 
     private boolean continues(int n) {
-        return sweep(n) == sweep(n - 1) && n - runStart[runs - 1] < LONGEST_RUN
+        return sweep(n) == sweep(n - 1) && n - runStart[runs - 1] < WallRoom.LONGEST_RUN
                 && (!sweep(n).rows() || cells.place(n) == cells.place(n - 1) + 1);
     }
 
@@ -159,9 +160,9 @@ final class WallCells {
     }
 
     /** Treats the cells of a block, when all else has been streamed. Parameters as in {@link WallSweep#slide}. */
-    void apply(float[] f, int[] base, int[] other, int block, float[] room) {
+    void apply(float[] f, int[] base, int[] other, int block, WallRoom room) {
         for (int run = firstRun[block]; run < firstRun[block + 1]; run++) {
-            sweep(runStart[run]).slide(f, base, other, cells, runStart[run], runStart[run + 1], room);
+            runSweep[run].slide(f, base, other, cells, runStart[run], runStart[run + 1], room);
         }
     }
 }

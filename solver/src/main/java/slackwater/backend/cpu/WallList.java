@@ -4,6 +4,10 @@ import java.util.Arrays;
 
 /** Cells at walls: where each lies, how it touches walls, and the stress that it met last. */
 final class WallList {
+    /** Cells of a block, and kinds of wall, are fewer than 2 to these powers. */
+    private static final int CELL_BITS = 24;
+    private static final int KIND_BITS = 20;
+
     private int[] cell = new int[256];
     private int[] place = new int[256];
     private int[] kind = new int[256];
@@ -43,13 +47,18 @@ final class WallList {
         return place[n];
     }
 
+    /** The places of all. Not to be written. */
+    int[] places() {
+        return place;
+    }
+
     int kind(int n) {
         return kind[n];
     }
 
-    /** Directions in which a cell gets back what it sent out, as bits. */
-    int turned(int n) {
-        return turned[n];
+    /** Directions in which each gets back what it sent out, as bits. Not to be written. */
+    int[] turned() {
+        return turned;
     }
 
     /** rho u_tau^2 of every cell, to be written to. */
@@ -57,11 +66,11 @@ final class WallList {
         return stress;
     }
 
-    /** Brings cells [from, to) into the order of what treats their kinds; otherwise they stay as they lie. */
+    /** Brings cells [from, to) into the order of what treats their kinds, and of kinds; otherwise as they lie. */
     void sort(int from, int to, int[] treatment) {
         long[] keys = new long[to - from];
         for (int n = from; n < to; n++) {
-            keys[n - from] = (long) treatment[kind[n]] << Integer.SIZE | n;
+            keys[n - from] = ((long) treatment[kind[n]] << KIND_BITS | kind[n]) << CELL_BITS | n - from;
         }
         Arrays.sort(keys);
         int[] oldCell = Arrays.copyOfRange(cell, from, to);
@@ -69,7 +78,7 @@ final class WallList {
         int[] oldKind = Arrays.copyOfRange(kind, from, to);
         int[] oldTurned = Arrays.copyOfRange(turned, from, to);
         for (int n = from; n < to; n++) {
-            int old = (int) keys[n - from] - from;
+            int old = (int) keys[n - from] & (1 << CELL_BITS) - 1;
             cell[n] = oldCell[old];
             place[n] = oldPlace[old];
             kind[n] = oldKind[old];

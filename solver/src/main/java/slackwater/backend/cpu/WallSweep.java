@@ -10,7 +10,7 @@ interface WallSweep {
      * @param other where it is read in the step after that: there the step before has left what bounces back
      * @param room this thread's, from {@link WallCells#room}
      */
-    void slide(float[] f, int[] base, int[] other, WallList cells, int from, int to, float[] room);
+    void slide(float[] f, int[] base, int[] other, WallList cells, int from, int to, WallRoom room);
 
     /** Whether cells that are treated together must lie side by side. */
     boolean rows();

@@ -72,7 +72,7 @@ final class ReferenceSolver implements FlowSolver, Kicks.Populations {
     public void advance(int steps) {
         for (int n = 0; n < steps; n++) {
             kicks.prepare(step);
-            kicks.apply(this, 0, 1, new double[VelocitySet.Q]);
+            kicks.apply(this, 0, kicks.count(), new double[VelocitySet.Q]);
             for (int cell = 0; cell < problem.cells(); cell++) {
                 if (!problem.solid()[cell]) {
                     collision.collide(arrived[cell], mixingLength[cell]);
