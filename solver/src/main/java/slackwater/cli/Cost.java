@@ -25,7 +25,7 @@ import slackwater.simulation.Simulator;
  * @param mostS longest wall time, seconds
  */
 public record Cost(long cells, long bytes, double leastS, double mostS) {
-    private static final int TRIAL_EDGE = 64;
+    private static final int TRIAL_EDGE = 48;
     private static final int TRIAL_STEPS = 120;
     private static final int WARM_UP_STEPS = 300;
     private static final double BYTES_PER_MIB = 1024.0 * 1024;

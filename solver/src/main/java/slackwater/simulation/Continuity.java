@@ -7,13 +7,13 @@ import slackwater.field.Grid;
  * Velocities through the faces of cells that neither make nor lose water. The mean of the two cells beside a face is
  * taken first; between cells of some width those means do not quite balance, and what floats would gather where water
  * seems to vanish. The nearest velocities that balance differ from them by a gradient (Helmholtz), which is sought by
- * conjugate gradients from that of the last time on [Hestenes1952].
+ * conjugate gradients from that of the last time on [Hestenes1952], with a guess on cells of every size in each round.
  */
 final class Continuity {
-    static final long BYTES_PER_CELL = 8 * Float.BYTES;
+    static final long BYTES_PER_CELL = (4 + PotentialGrid.FLOATS_PER_CELL) * Float.BYTES;
     /** What may be left of the imbalance, r.m.s.: 1 % of what the means have. */
     private static final double ENOUGH = 0.01;
-    private static final int MOST_ROUNDS = 500;
+    private static final int MOST_ROUNDS = 100;
     /** So many products are added up in single precision. */
     private static final int STRETCH = 128;
 
@@ -21,6 +21,7 @@ final class Continuity {
     /** Distance to the neighbour along each axis, in arrays that go on for a plane before the first cell and after. */
     private final int[] step;
     private final int layers;
+    private final PotentialGrid equation;
     /** 1 for a face that water passes, towards smaller x, y or z; else 0. */
     private final float[][] open;
     private final float[] source;
@@ -46,20 +47,22 @@ final class Continuity {
         layers = grid.nz();
         int first = step[2];
         int length = first + solid.length + step[2];
-        open = new float[3][length];
         source = new float[length];
         potential = new float[length];
-        rest = new float[length];
         way = new float[length];
         product = new float[length];
         sums = new double[layers];
+        float[][] passes = new float[3][solid.length];
         for (int cell = 0; cell < solid.length; cell++) {
             source[first + cell] = (float) (sourcePerS[cell] * grid.cellSizeM());
             int[] at = {cell % grid.nx(), cell / grid.nx() % grid.ny(), cell / step[2]};
             for (int axis = 0; axis < 3 && !solid[cell]; axis++) {
-                open[axis][first + cell] = at[axis] > 0 && !solid[cell - step[axis]] ? 1 : 0;
+                passes[axis][cell] = at[axis] > 0 && !solid[cell - step[axis]] ? 1 : 0;
             }
         }
+        equation = new PotentialGrid(new int[] {grid.nx(), grid.ny(), grid.nz()}, passes, threads);
+        open = equation.open;
+        rest = equation.rest;
     }
 
     /**
@@ -123,29 +126,40 @@ final class Continuity {
     private void solve() {
         double enough = ENOUGH * ENOUGH * layers((from, to) -> dot(rest, rest, from, to));
         double squares = layers(this::begin);
+        double before = Double.POSITIVE_INFINITY;
         for (int round = 0; round < MOST_ROUNDS && squares > enough; round++) {
-            double bend = layers((from, to) -> {
-                differences(way, from, to);
-                return dot(way, product, from, to);
-            });
+            float[] guess = equation.guess();
+            double now = layers((from, to) -> dot(rest, guess, from, to));
+            float more = (float) (now / before);
+            before = now;
+            layers((from, to) -> turn(guess, more, from, to));
+            double bend = layers(this::bend);
             if (bend <= 0) {
                 return;
             }
-            float far = (float) (squares / bend);
-            double before = squares;
+            float far = (float) (now / bend);
             squares = layers((from, to) -> goOn(far, from, to));
-            float more = (float) (squares / before);
-            layers((from, to) -> turn(more, from, to));
         }
     }
 
     private double begin(int from, int to) {
-        differences(potential, from, to);
+        equation.outflow(potential, product, from, to);
         for (int n = from; n < to; n++) {
             rest[n] -= product[n];
-            way[n] = rest[n];
         }
         return dot(rest, rest, from, to);
+    }
+
+    private double turn(float[] guess, float more, int from, int to) {
+        for (int n = from; n < to; n++) {
+            way[n] = guess[n] + more * way[n];
+        }
+        return 0;
+    }
+
+    private double bend(int from, int to) {
+        equation.outflow(way, product, from, to);
+        return dot(way, product, from, to);
     }
 
     private double goOn(float far, int from, int to) {
@@ -154,28 +168,6 @@ final class Continuity {
             rest[n] -= far * product[n];
         }
         return dot(rest, rest, from, to);
-    }
-
-    private double turn(float more, int from, int to) {
-        for (int n = from; n < to; n++) {
-            way[n] = rest[n] + more * way[n];
-        }
-        return 0;
-    }
-
-    /** What flows out of each cell if the velocity through a face is the difference across it. */
-    private void differences(float[] values, int from, int to) {
-        float[] x = open[0];
-        float[] y = open[1];
-        float[] z = open[2];
-        int row = step[1];
-        int plane = step[2];
-        for (int n = from; n < to; n++) {
-            float here = values[n];
-            product[n] = x[n] * (here - values[n - 1]) + x[n + 1] * (here - values[n + 1])
-                    + y[n] * (here - values[n - row]) + y[n + row] * (here - values[n + row])
-                    + z[n] * (here - values[n - plane]) + z[n + plane] * (here - values[n + plane]);
-        }
     }
 
     /** Does something to every layer and adds up what comes of it, from the bottom. */
