@@ -17,6 +17,8 @@ final class Water {
     private final Faces acrossX;
     private final Faces acrossY;
     private final Faces acrossZ;
+    /** The cell that was looked at last; -1 after a turn to other frames. A grain reads the same one several times. */
+    private int looked = -1;
     private double beforeUnit;
     private double afterUnit;
     /** Velocity of the last {@link #read}, cells a second. */
@@ -46,6 +48,7 @@ final class Water {
     /** Turns to the time between a frame and the next. */
     void turnTo(int frame) {
         int next = (frame + 1) % record.frames();
+        looked = -1;
         acrossX.turnTo(record.velocity(frame), record.velocity(next));
         acrossY.turnTo(record.velocity(frame), record.velocity(next));
         acrossZ.turnTo(record.velocity(frame), record.velocity(next));
@@ -68,12 +71,18 @@ final class Water {
         int j = (int) y;
         int k = (int) z;
         int cell = (k * grid.ny() + j) * grid.nx() + i;
-        int open = openings.of(cell);
+        if (cell != looked) {
+            int open = openings.of(cell);
+            acrossX.look(cell, open);
+            acrossY.look(cell, open);
+            acrossZ.look(cell, open);
+            looked = cell;
+        }
         double early = (1 - share) * beforeUnit;
         double late = share * afterUnit;
-        acrossX.take(cell, open, early, late);
-        acrossY.take(cell, open, early, late);
-        acrossZ.take(cell, open, early, late);
+        acrossX.take(early, late);
+        acrossY.take(early, late);
+        acrossZ.take(early, late);
         double a = x - i - 0.5;
         double b = y - j - 0.5;
         double c = z - k - 0.5;
