@@ -78,7 +78,7 @@ public final class Kicks {
     }
 
     /**
-     * Applies kicks [from, to) for one step. Those of one cell have to come in their order.
+     * Applies kicks [from, to) for one step. All kicks of one cell are one thread's, in their order.
      *
      * @param room for the populations of a cell
      */

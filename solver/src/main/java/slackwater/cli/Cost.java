@@ -97,8 +97,9 @@ public record Cost(long cells, long bytes, double leastS, double mostS) {
     }
 
     /**
-     * Estimates a run by a short trial of the solver on this machine: the tank on cells that are larger by a ratio,
-     * fewer and with fewer steps, and then on its own from there.
+     * Estimates a run by a short trial of the solver on this machine, in open water that fits its cache, so rather as
+     * too short than as too long: the tank on cells that are larger by a ratio, fewer and with fewer steps, and then on
+     * its own from there.
      */
     static Cost of(Discretisation discretisation, int threads, double ratio) {
         Grid grid = discretisation.voxels().grid();

@@ -134,7 +134,7 @@ final class Continuity {
             before = now;
             layers((from, to) -> turn(guess, more, from, to));
             double bend = layers(this::bend);
-            if (bend <= 0) {
+            if (!(bend > 0)) {
                 return;
             }
             float far = (float) (now / bend);

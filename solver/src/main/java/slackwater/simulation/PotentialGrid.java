@@ -10,7 +10,7 @@ import slackwater.backend.Spread;
  * with it [Tatebe1993]. Arrays go on for a plane before the first cell and after the last.
  */
 final class PotentialGrid {
-    /** Floats a cell in all arrays, those of larger cells included. */
+    /** Floats a cell in all arrays, those of larger cells included; more in tanks of few cells or a few cells wide. */
     static final int FLOATS_PER_CELL = 9;
     /** Share of the change that would put a cell right by itself: what smooths best in three dimensions. */
     private static final float DAMPING = 6f / 7;

@@ -39,7 +39,7 @@ class AwkwardTanksTest {
                 Named.of("cells kicked by several sources", sharedCells())), oneCellWide());
     }
 
-    /** The sweep leaves out stretches of 64 solid cells and more: here rows with 70 to 100, some with lone water. */
+    /** The sweep leaves out stretches of 16 solid cells and more: here rows with 70 to 100, some with lone water. */
     private static LatticeProblem stretches() {
         int nx = 150;
         int ny = 8;

@@ -14,7 +14,7 @@ import slackwater.lattice.CollisionOperator.Bgk;
  * takes. One object for each thread.
  */
 final class BgkSweep implements Sweep {
-    private static final VectorSpecies<Float> SPECIES = FloatVector.SPECIES_PREFERRED;
+    private static final VectorSpecies<Float> SPECIES = Lanes.FLOATS;
     /** So many cells that their populations and moments stay in the nearest cache. */
     private static final int PORTION = 256;
 

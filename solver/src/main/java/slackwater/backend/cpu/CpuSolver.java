@@ -36,7 +36,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
     private final Crew.Task sweepTask = this::sweepShare;
     private final Crew.Task lateTask = this::lateShare;
     private Kicks kicks;
-    /** First kick of each block. */
+    /** First kick of each block, and past the last one. */
     private final int[] firstKick;
     private long step;
 
@@ -47,7 +47,7 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         this.spans = new Spans(problem, layout);
         this.links = new Links(problem, layout, spans, threads, vectors);
         this.kicks = new Kicks(problem);
-        this.firstKick = firstKick();
+        this.firstKick = kicksByBlock();
         this.shares = shares(threads);
         links.share(shares);
         Bgk operator = (Bgk) problem.operator();
@@ -67,12 +67,14 @@ final class CpuSolver implements FlowSolver, Kicks.Populations {
         return new Shares(work, threads);
     }
 
-    private int[] firstKick() {
+    private int[] kicksByBlock() {
         int[] first = new int[spans.count() + 1];
         for (int n = 0; n < kicks.count(); n++) {
             first[spans.blockOf(layout.home(problem, kicks.cell(n))) + 1]++;
         }
-        Arrays.parallelPrefix(first, Integer::sum);
+        for (int block = 0; block < spans.count(); block++) {
+            first[block + 1] += first[block];
+        }
         return first;
     }
 

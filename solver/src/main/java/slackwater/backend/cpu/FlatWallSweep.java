@@ -124,26 +124,29 @@ final class FlatWallSweep implements WallSweep {
     }
 
     /**
-     * Takes its share of rate F + E off what comes back by way of a link, and puts it where the next step looks for it.
-     * The last vector may overlap the one before: nothing is read from where it is written.
+     * Takes its share of rate F + E off what comes back by way of a link. The last vector may overlap the one before:
+     * nothing is read from where it is written.
+     *
+     * @param left where the step before has left what comes back to the first cell
+     * @param due where the next step looks for it
      */
-    private void push(float[] f, int from, int to, int m, int length, float[] room) {
+    private void push(float[] f, int left, int due, int m, int length, float[] room) {
         int last = length - Lanes.COUNT;
         for (int n = 0; n < last; n += Lanes.COUNT) {
-            pushVector(f, from, to, m, room, n);
+            pushVector(f, left, due, m, room, n);
         }
         if (last >= 0) {
-            pushVector(f, from, to, m, room, last);
+            pushVector(f, left, due, m, room, last);
         } else {
             for (int n = 0; n < length; n++) {
-                f[to + n] = room[FREE_A + n] * pushA[m] + room[FREE_B + n] * pushB[m] + f[from + n];
+                f[due + n] = room[FREE_A + n] * pushA[m] + room[FREE_B + n] * pushB[m] + f[left + n];
             }
         }
     }
 
-    private void pushVector(float[] f, int from, int to, int m, float[] room, int n) {
+    private void pushVector(float[] f, int left, int due, int m, float[] room, int n) {
         fromArray(Lanes.FLOATS, room, FREE_A + n).mul(pushA[m])
                 .add(fromArray(Lanes.FLOATS, room, FREE_B + n).mul(pushB[m]))
-                .add(fromArray(Lanes.FLOATS, f, from + n)).intoArray(f, to + n);
+                .add(fromArray(Lanes.FLOATS, f, left + n)).intoArray(f, due + n);
     }
 }

@@ -105,10 +105,11 @@ final class LooseWallSweep implements WallSweep {
             push(values, n, from + n);
         }
         System.arraycopy(values, ALONG, cells.stress(), from, length);
-        for (int n = 0; n < gathered; n += Lanes.COUNT) {
+        int scattered = Lanes.scattered(length);
+        for (int n = 0; n < scattered; n += Lanes.COUNT) {
             scatter(f, base, cells, from + n, values, n);
         }
-        for (int n = gathered; n < length; n++) {
+        for (int n = scattered; n < length; n++) {
             putBack(f, base, cells, from + n, values, n);
         }
     }
@@ -116,9 +117,9 @@ final class LooseWallSweep implements WallSweep {
     /** Brings the populations of a vector of cells together, those from walls bounced back. */
     private static void gather(float[] f, int[] base, int[] other, WallList cells, int cell, WallRoom room, int n) {
         IntVector turned = IntVector.fromArray(Lanes.INTS, cells.turned(), cell);
-        int any = turned.reduceLanes(VectorOperators.OR);
+        int turnedByAny = turned.reduceLanes(VectorOperators.OR);
         for (int i = 0; i < VelocitySet.Q; i++) {
-            if ((any >> i & 1) == 0) {
+            if ((turnedByAny >> i & 1) == 0) {
                 fromArray(Lanes.FLOATS, f, base[i], cells.places(), cell).intoArray(room.values, i * ROW + n);
             } else {
                 turned.lanewise(VectorOperators.LSHR, i).and(1).mul(other[i] - base[i])
@@ -128,16 +129,16 @@ final class LooseWallSweep implements WallSweep {
         }
     }
 
-    /** Puts back what came from walls; what of the other cells is written with it stays as it was. */
+    /** Puts back what came from the walls of any of these cells; what of the others is written with it has stayed. */
     private static void scatter(float[] f, int[] base, WallList cells, int cell, float[] room, int n) {
-        int any = IntVector.fromArray(Lanes.INTS, cells.turned(), cell).reduceLanes(VectorOperators.OR);
-        for (int turned = any; turned != 0; turned &= turned - 1) {
+        int turnedByAny = IntVector.fromArray(Lanes.INTS, cells.turned(), cell).reduceLanes(VectorOperators.OR);
+        for (int turned = turnedByAny; turned != 0; turned &= turned - 1) {
             int i = Integer.numberOfTrailingZeros(turned);
             fromArray(Lanes.FLOATS, room, i * ROW + n).intoArray(f, base[i], cells.places(), cell);
         }
     }
 
-    /** Brings the populations of one cell. */
+    /** Brings the populations of one cell together, those from walls bounced back. */
     private static void bring(float[] f, int[] base, int[] other, WallList cells, int cell, float[] room, int n) {
         int at = cells.places()[cell];
         for (int i = 0; i < VelocitySet.Q; i++) {
@@ -149,6 +150,7 @@ final class LooseWallSweep implements WallSweep {
         }
     }
 
+    /** Puts back what came to one cell from walls. */
     private static void putBack(float[] f, int[] base, WallList cells, int cell, float[] room, int n) {
         int at = cells.places()[cell];
         for (int turned = cells.turned()[cell]; turned != 0; turned &= turned - 1) {

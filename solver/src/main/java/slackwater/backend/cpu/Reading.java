@@ -4,7 +4,6 @@ import static jdk.incubator.vector.FloatVector.fromArray;
 
 import java.util.Arrays;
 import jdk.incubator.vector.FloatVector;
-import jdk.incubator.vector.VectorSpecies;
 import slackwater.backend.Moments;
 import slackwater.lattice.VelocitySet;
 
@@ -34,7 +33,7 @@ final class Reading {
      */
     void row(int[] base, int at, int length, Moments target, int first) {
         int end = first + length;
-        int whole = vectors ? Lanes.sum(f, base, at, length, target, first) : 0;
+        int whole = vectors ? WholeVectors.sum(f, base, at, length, target, first) : 0;
         sum(base, at - first, first + whole, end, target);
         for (int cell = first; cell < end; cell++) {
             float perMass = solid[cell] ? 0 : 1 / (1 + target.densityDeviation()[cell]);
@@ -69,20 +68,18 @@ final class Reading {
     }
 
     /** The same a vector at a time; apart, so that nothing asks for the vector module where there is none. */
-    private static final class Lanes {
-        private static final VectorSpecies<Float> SPECIES = FloatVector.SPECIES_PREFERRED;
-
+    private static final class WholeVectors {
         /** Returns how many cells fill whole vectors: the others are left to do. */
         static int sum(float[] f, int[] base, int at, int length, Moments target, int first) {
-            int whole = SPECIES.loopBound(length);
-            for (int n = 0; n < whole; n += SPECIES.length()) {
-                FloatVector density = fromArray(SPECIES, f, base[0] + at + n);
-                FloatVector x = FloatVector.zero(SPECIES);
+            int whole = Lanes.FLOATS.loopBound(length);
+            for (int n = 0; n < whole; n += Lanes.FLOATS.length()) {
+                FloatVector density = fromArray(Lanes.FLOATS, f, base[0] + at + n);
+                FloatVector x = FloatVector.zero(Lanes.FLOATS);
                 FloatVector y = x;
                 FloatVector z = x;
                 for (int i = 1; i < VelocitySet.Q; i += 2) {
-                    FloatVector plus = fromArray(SPECIES, f, base[i] + at + n);
-                    FloatVector minus = fromArray(SPECIES, f, base[i + 1] + at + n);
+                    FloatVector plus = fromArray(Lanes.FLOATS, f, base[i] + at + n);
+                    FloatVector minus = fromArray(Lanes.FLOATS, f, base[i + 1] + at + n);
                     FloatVector odd = plus.sub(minus);
                     density = density.add(plus).add(minus);
                     x = x.add(odd.mul(VelocitySet.cx(i)));

@@ -16,9 +16,9 @@ final class Spans {
     private static final int MOST_BLOCK = 2048;
     /** A small tank still has so many blocks for threads to share. */
     private static final int BLOCKS = 64;
-    /** Stretches are cut at multiples of this: whole vectors of any machine. */
+    /** Stretches are cut at multiples of this: whole vectors. */
     private static final int CUT = 64;
-    /** Solid stretches at least this long are left out; no shorter than a vector, so that a sweep may run over. */
+    /** Solid stretches at least this long are left out: no shorter than any vector, so that a sweep may run over. */
     static final int GAP = 16;
 
     /** Cells past the end of a stretch that its last vector may still touch. */
@@ -27,8 +27,9 @@ final class Spans {
     /** Where stretches begin and end, in the order of memory. */
     private final int[] from;
     private final int[] to;
-    /** First stretch of each block, and where it begins. */
+    /** First stretch of each block, and past the last one. */
     private final int[] first;
+    /** Where each block begins. */
     private final int[] start;
 
     Spans(LatticeProblem problem, Layout layout) {
@@ -36,7 +37,7 @@ final class Spans {
         List<int[]> stretches = new ArrayList<>();
         List<Integer> blocks = new ArrayList<>();
         int[] open = {-GAP, -GAP};
-        int swept = length;
+        int sweptBefore = length;
         for (int k = 0; k < problem.nz(); k++) {
             for (int j = 0; j < problem.ny(); j++) {
                 for (int i = 0; i < problem.nx(); i++) {
@@ -44,12 +45,12 @@ final class Spans {
                         continue;
                     }
                     int cell = layout.cell(i, j, k);
-                    int reach = cell - open[0];
-                    if (cell - open[1] >= GAP || swept + reach >= length && reach % CUT == 0) {
-                        swept += open[1] - open[0];
-                        if (swept >= length) {
+                    int behind = cell - open[0];
+                    if (cell - open[1] >= GAP || sweptBefore + behind >= length && behind % CUT == 0) {
+                        sweptBefore += open[1] - open[0];
+                        if (sweptBefore >= length) {
                             blocks.add(stretches.size());
-                            swept = 0;
+                            sweptBefore = 0;
                         }
                         open = new int[] {cell, cell};
                         stretches.add(open);
@@ -90,7 +91,7 @@ final class Spans {
         return to(block) + OVERRUN;
     }
 
-    /** Cells of a block. */
+    /** Cells that the sweep of a block is for, rock between them included. */
     int cells(int block) {
         int cells = 0;
         for (int stretch = first[block]; stretch < first[block + 1]; stretch++) {

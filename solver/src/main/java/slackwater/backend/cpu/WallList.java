@@ -66,7 +66,10 @@ final class WallList {
         return stress;
     }
 
-    /** Brings cells [from, to) into the order of what treats their kinds, and of kinds; otherwise as they lie. */
+    /**
+     * Brings cells [from, to) into the order of what treats their kinds, and then of kinds, so that those of a vector
+     * turn few directions round between them; otherwise as they lie.
+     */
     void sort(int from, int to, int[] treatment) {
         long[] keys = new long[to - from];
         for (int n = from; n < to; n++) {

@@ -23,6 +23,28 @@ class FrictionTableTest {
         });
     }
 
+    /** By vectors and one by one: the same bits, for whatever a cell may hold, numbers that are none too. */
+    @Test
+    void vectorsGiveTheSameBits() {
+        FrictionTable table = new FrictionTable(new WallFriction(VISCOSITY));
+        FrictionLanes lanes = new FrictionLanes(table);
+        ForAll.seeds(2000, random -> {
+            WallRoom room = new WallRoom(2);
+            float[] roughDrag = new float[WallRoom.ROW];
+            int length = 1 + random.nextInt(WallRoom.LONGEST_RUN);
+            for (int n = 0; n < length; n++) {
+                room.values[n] = random.nextInt(4) == 0 ? Float.intBitsToFloat(random.nextInt())
+                        : (float) Math.pow(10, -8 + 9 * random.nextDouble());
+                roughDrag[n] = random.nextInt(3) == 0 ? 0.03f * random.nextFloat() : 0;
+            }
+            lanes.rates(room, 0, WallRoom.ROW, roughDrag, 0, length);
+            for (int n = 0; n < length; n++) {
+                assertEquals(table.rate(room.values[n], roughDrag[n]), room.values[WallRoom.ROW + n],
+                        "speed " + room.values[n]);
+            }
+        });
+    }
+
     @Test
     void laminarAtRestAndTopOfTheTableBeyondIt() {
         FrictionTable table = new FrictionTable(new WallFriction(VISCOSITY));
