@@ -37,10 +37,10 @@ public final class LiveFlow implements AutoCloseable {
     /**
      * Measured with terrace-120 while a pump was moved over and over: 288 000 cells went on in 250 MB once and not in
      * 280 another time, 567 000 in 514 MB and not in 430. Populations are there up to four times while a layout
-     * changes, means twice, and large arrays leave gaps. 150 more are for grains: the balanced flow of two moments, by
+     * changes, means twice, and large arrays leave gaps. 190 more are for grains: the balanced flow of two moments, by
      * count of its arrays.
      */
-    private static final long BYTES_PER_CELL = 1150;
+    private static final long BYTES_PER_CELL = 1190;
     private static final long FIXED_BYTES = 64L << 20;
     private static final long IDLE_NS = 20_000_000;
     private static final double NS = 1e-9;
