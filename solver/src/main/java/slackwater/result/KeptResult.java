@@ -8,7 +8,7 @@ import slackwater.field.RunQuality;
 import slackwater.scenario.Scenario;
 
 /**
- * What result.json keeps of a run, read back; speeds to six digits.
+ * What result.json keeps of a run, read back; speeds to eight digits.
  *
  * @param scenario what was asked
  * @param scenarioText the same as the user wrote it

@@ -184,9 +184,9 @@ public final class ResultJson {
         }
     }
 
-    /** Six significant digits: single precision has no more to give. */
+    /** Eight significant digits: one more than single precision has, so that what rounds it again rounds alike. */
     private static double rounded(double value) {
-        return new BigDecimal(value).round(new MathContext(6)).doubleValue();
+        return new BigDecimal(value).round(new MathContext(8)).doubleValue();
     }
 
     private static String word(Verdict verdict) {

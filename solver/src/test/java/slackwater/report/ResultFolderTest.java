@@ -27,9 +27,9 @@ import slackwater.scenario.Scenario;
 import slackwater.scenario.ScenarioFaults;
 import slackwater.scenario.ScenarioReader;
 
-/** What a run wrote comes back: the field bit for bit, the readings to the six digits that are written. */
+/** What a run wrote comes back: the field bit for bit, the readings to the eight digits that are written. */
 class ResultFolderTest {
-    private static final double DIGITS = 1e-5;
+    private static final double DIGITS = 1e-7;
     private final Scenario scenario = MadeUpTank.scenario();
     private final FlowStatistics flow = MadeUpTank.flow(scenario, 0.02);
     private final FlowResult result = MadeUpTank.result(scenario, flow,
